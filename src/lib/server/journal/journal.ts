@@ -1,0 +1,101 @@
+import type { Answer } from './answer.ts';
+import type { Change } from './changes.ts';
+import type * as asked from './changes.ts';
+import type { GarmentPage, Preview, TodayAndWaiting, WearerPage, WithdrawalPreview } from './pages.ts';
+import type {
+	Alteration,
+	Entry,
+	Fitting,
+	Foundation,
+	Garment,
+	LiningChoice,
+	MeasurementSheet,
+	Note,
+	Observation,
+	Settlement,
+	Toile,
+	Verdict,
+	Version,
+	VersionSummary,
+	Wearer
+} from './records.ts';
+
+/**
+ * The journal of fittings. Reading functions answer `undefined` for an unknown id. Every writing function does all of its
+ * writing in one transaction, or none, and answers an `Answer`; `revision` is always that of the record as the form was
+ * drawn from it.
+ */
+export interface Journal {
+	// reading
+	workroom(): TodayAndWaiting;
+	wearer(id: string): WearerPage | undefined;
+	garment(id: string): GarmentPage | undefined;
+	toile(id: string): Toile | undefined;
+	fitting(id: string): Fitting | undefined;
+	alteration(id: string): Alteration | undefined;
+	observation(id: string): Observation | undefined;
+	version(garmentId: string, number: number): Version | undefined;
+	/** Newest first; all, or those of one garment or wearer. */
+	entries(about?: { garment?: string; wearer?: string; limit?: number }): readonly Entry[];
+
+	// wearers
+	addWearer(input: asked.NewWearer): Answer<Wearer>;
+	reviseWearer(id: string, revision: number, change: Change<asked.NewWearer>): Answer<Wearer>;
+	addFoundation(wearerId: string, input: asked.NewFoundation): Answer<Foundation>;
+	reviseFoundation(id: string, revision: number, change: Change<asked.NewFoundation>): Answer<Foundation>;
+	addSheet(wearerId: string, input: asked.NewSheet): Answer<MeasurementSheet>;
+	reviseSheet(id: string, revision: number, change: Change<asked.NewSheet>): Answer<MeasurementSheet>;
+	/** Erases name, sheets, foundations' names and notes; patterns stay under numbers. Leaves an entry that says so. */
+	forgetWearer(id: string, revision: number): Answer<Wearer>;
+
+	// garments and toiles
+	/** With its base draft as version 0, all or nothing. Every problem of the draft file comes back with its path as `field`. */
+	addGarment(input: asked.NewGarment): Answer<{ garment: Garment; version: VersionSummary }>;
+	reviseGarment(id: string, revision: number, change: Change<asked.GarmentFields>): Answer<Garment>;
+	addToile(garmentId: string, input: asked.NewToile): Answer<Toile>;
+	reviseToile(id: string, revision: number, change: Change<asked.ToileFields>): Answer<Toile>;
+	/** Says what became of the toile: put together, taken apart, restitched to a later version … */
+	moveToile(id: string, revision: number, step: asked.ToileStep): Answer<Toile>;
+
+	// fittings and table work
+	addFitting(garmentId: string, input: asked.NewFitting): Answer<Fitting>;
+	reviseFitting(id: string, revision: number, change: Change<asked.FittingFields>): Answer<Fitting>;
+	/** Closes a fitting that changes nothing on paper; refused while an alteration stands or is not read. */
+	closeFitting(id: string, wholeRevision: number): Answer<Fitting>;
+
+	addObservation(fittingId: string, input: asked.NewObservation): Answer<Observation>;
+	reviseObservation(id: string, revision: number, change: Change<asked.NewObservation>): Answer<Observation>;
+	/** What became of an earlier observation, asked for at a later fitting. */
+	giveVerdict(observationId: string, input: asked.NewVerdict): Answer<Verdict>;
+
+	/** Adding conflicts with nothing, so it takes no revision. */
+	addAlteration(fittingId: string, input: asked.NewAlteration): Answer<Alteration>;
+	reviseAlteration(id: string, revision: number, change: Change<asked.NewAlteration>): Answer<Alteration>;
+	/** Left out of the open fitting: it keeps its number and is not carried. */
+	leaveOut(id: string, revision: number): Answer<Alteration>;
+	takeUpAgain(id: string, revision: number): Answer<Alteration>;
+	/** To another place in the order of carrying, counted from 1. */
+	reorderAlteration(id: string, revision: number, position: number): Answer<Alteration>;
+
+	// from pin to paper
+	/** Carries the fitting's alterations onto the latest version without writing anything. */
+	previewFitting(fittingId: string): Preview | undefined;
+	/**
+	 * Writes the next version and closes the fitting. Refused while an alteration is not read, where an outline crosses
+	 * itself, where an unplaced alteration is not named in `waiting`, and where nothing stands.
+	 */
+	carryToPaper(fittingId: string, wholeRevision: number, input?: asked.CarryInput): Answer<Version>;
+	/** Leaves a query of a version as it is, on purpose. */
+	settleQuery(versionId: string, input: asked.LeftQuery): Answer<Settlement>;
+	/** What taking one carried alteration back out would come to. */
+	previewWithdrawal(alterationId: string): WithdrawalPreview | undefined;
+	/** Takes it back out: everything after it is computed anew from the base draft, as the next version. `latest`: the version number the page was drawn from. */
+	withdraw(alterationId: string, latest: number, note?: string): Answer<Version>;
+
+	chooseLining(garmentId: string, revision: number, input: asked.NewLining): Answer<LiningChoice>;
+
+	addNote(input: asked.NewNote): Answer<Note>;
+	reviseNote(id: string, revision: number, text: string): Answer<Note>;
+
+	close(): void;
+}

@@ -1,0 +1,350 @@
+import type { AlterationBase, Draft, Query, Step, Unplaced } from '../engine.ts';
+
+/**
+ * The journal's records as pages read them: plain frozen data. Lengths in mm, days `YYYY-MM-DD`, times of day `HH:MM`,
+ * instants in ISO 8601 (UTC). An absent answer is `null`; text that was not written is ''.
+ *
+ * `revision` counts the changes of one record. A form carries the revision it was drawn from.
+ */
+
+/** A day, `2026-03-10`. */
+export type Day = string;
+/** A time of day, `14:30`. */
+export type TimeOfDay = string;
+/** An instant, `2026-03-10T14:32:05.000Z`. */
+export type Instant = string;
+/** Name of a measurement (ISO 8559-1, as `measure` lists them) to mm. */
+export type Measures = Readonly<Record<string, number>>;
+/** `piece/edge` to mm; an edge that is not named has the default allowance. */
+export type Allowances = Readonly<Record<string, number>>;
+
+export interface Wearer {
+	readonly id: string;
+	readonly revision: number;
+	/** Counts wearers; the only name left when one is forgotten. */
+	readonly number: number;
+	readonly name: string;
+	readonly note: string;
+	readonly addedAt: Instant;
+	readonly forgottenAt: Instant | null;
+}
+
+/** What is worn under it: a fit holds only over its foundation. */
+export interface Foundation {
+	readonly id: string;
+	readonly revision: number;
+	readonly wearer: string;
+	readonly name: string;
+	readonly note: string;
+}
+
+export interface MeasurementSheet {
+	readonly id: string;
+	readonly revision: number;
+	readonly wearer: string;
+	readonly foundation: string;
+	readonly date: Day;
+	readonly takenBy: string;
+	readonly note: string;
+	readonly measures: Measures;
+}
+
+/** Where a base draft came from. */
+export type DraftSource = 'file' | 'demo' | 'starter' | 'table' | 'svg' | 'photo' | 'version';
+
+export interface Garment {
+	readonly id: string;
+	readonly revision: number;
+	readonly number: number;
+	readonly name: string;
+	readonly wearer: string;
+	/** What it is made for: a play, an occasion. */
+	readonly madeFor: string;
+	/** The day it must be ready. */
+	readonly neededOn: Day | null;
+	readonly cloth: string;
+	/** Name of the ease preset that it is held against. */
+	readonly easePreset: string | null;
+	/** The sheet that ease is reckoned from; `null`: the wearer's latest. */
+	readonly sheet: string | null;
+	readonly note: string;
+	readonly addedAt: Instant;
+}
+
+/** How one query of a version was settled. */
+export interface Settlement {
+	readonly id: string;
+	readonly version: string;
+	readonly code: string;
+	readonly where: string;
+	/** `left`: on purpose, as ease or as it is · `altered`: by an alteration. */
+	readonly how: 'left' | 'altered';
+	readonly alteration: string | null;
+	/** The sentence of the query, as it was asked. */
+	readonly sentence: string;
+	readonly note: string;
+	readonly at: Instant;
+}
+
+export interface VersionSummary {
+	readonly id: string;
+	readonly garment: string;
+	/** 0 is the base draft. */
+	readonly number: number;
+	readonly previous: string | null;
+	/** `base`: brought in · `carried`: a fitting or table work carried to paper · `withdrawn`: an alteration taken back out. */
+	readonly reason: 'base' | 'carried' | 'withdrawn';
+	/** The fitting or table work that was carried. */
+	readonly fitting: string | null;
+	/** The alteration that was taken back out. */
+	readonly withdrew: string | null;
+	readonly source: DraftSource | null;
+	readonly sourceName: string;
+	/** Every alteration that stands in it, in order, from the base draft on. */
+	readonly alterations: readonly string[];
+	readonly queries: readonly Query[];
+	readonly settlements: readonly Settlement[];
+	/** Queries of the version that nobody has settled yet. */
+	readonly unsettled: readonly Query[];
+	readonly engineVersion: string;
+	readonly createdAt: Instant;
+}
+
+/** A version with its frozen draft and what the carry to it did. */
+export interface Version extends VersionSummary {
+	readonly draft: Draft;
+	readonly steps: readonly Step[];
+	readonly unplaced: readonly Unplaced[];
+}
+
+export const toileStates = [
+	'cut',
+	'put-together',
+	'fitted',
+	'marked',
+	'taken-apart',
+	'restitched',
+	'lining',
+	'scrap'
+] as const;
+export type ToileState = (typeof toileStates)[number];
+
+export interface Toile {
+	readonly id: string;
+	readonly revision: number;
+	readonly garment: string;
+	readonly number: number;
+	/** Version numbers: what its cloth was cut from, and what it is sewn to now. */
+	readonly cutFrom: number;
+	readonly stitchedTo: number;
+	readonly cloth: string;
+	readonly allowance: number;
+	readonly allowances: Allowances;
+	readonly state: ToileState;
+	readonly states: readonly {
+		readonly state: ToileState;
+		readonly date: Day;
+		readonly note: string;
+		readonly stitchedTo: number;
+	}[];
+	readonly note: string;
+}
+
+export const triedOn = ['toile', 'lining-basted', 'flat-lined-body', 'finished'] as const;
+export type TriedOn = (typeof triedOn)[number];
+
+/** State of the toile as it was tried on; whatever nobody noted is absent. */
+export interface StateOfToile {
+	/** Piece ids that were not on it (the sleeve that is fitted later). */
+	readonly piecesOff?: readonly string[];
+	readonly sewn?: 'basted' | 'long-stitch' | 'pinned';
+	readonly closing?: 'edge-to-edge' | 'lapped' | 'lacing-gap';
+	/** mm, for a lapped closing or a lacing gap. */
+	readonly closingWidth?: number;
+	readonly bones?: boolean;
+	readonly waistTape?: boolean;
+	readonly edgesClipped?: boolean;
+	readonly washed?: boolean;
+	/** Cloth and its give, in words. */
+	readonly give?: string;
+}
+
+/** Measures of the sewn toile before pinning, mm. */
+export interface AsSewn {
+	readonly bust?: number;
+	readonly waist?: number;
+	readonly neck?: number;
+	readonly armhole?: number;
+	/** Where the pins are read from if it differs from the draft. */
+	readonly readFrom?: 'traced-line' | 'stitching';
+}
+
+/** One try-on, or corrections made at the table without a body. */
+export interface Fitting {
+	readonly id: string;
+	/** Counts the changes of the fitting's own fields. */
+	readonly revision: number;
+	/** Counts every change of the fitting or of anything in it: what carrying to paper and closing are drawn from. */
+	readonly wholeRevision: number;
+	readonly garment: string;
+	readonly kind: 'fitting' | 'table';
+	/** Fittings and table work are numbered apart. */
+	readonly number: number;
+	readonly date: Day;
+	readonly from: TimeOfDay | null;
+	readonly to: TimeOfDay | null;
+	readonly tried: TriedOn | null;
+	readonly toile: string | null;
+	/** Number of the version that was on the body (for table work: on the table). */
+	readonly on: number;
+	readonly foundation: string | null;
+	/** Seams outside or inside. Right and left always mean the wearer's. */
+	readonly worn: 'outside' | 'inside' | null;
+	readonly stateOfToile: StateOfToile;
+	readonly asSewn: AsSewn;
+	/** Of the wearer, this day: bust, waist, hip, nape to waist. */
+	readonly checkMeasures: Measures;
+	readonly shoes: string;
+	readonly heel: number | null;
+	readonly pinnedBy: string;
+	readonly note: string;
+	/** To bring to the next fitting. */
+	readonly bring: string;
+	readonly pinsIn: number | null;
+	readonly pinsOut: number | null;
+	readonly closedAt: Instant | null;
+	/** Number of the version it was carried into. */
+	readonly carriedInto: number | null;
+}
+
+export const postures = ['standing', 'seated', 'arms-up', 'reaching', 'deep-breath'] as const;
+export type Posture = (typeof postures)[number];
+
+/** Where something was seen: a feature named whole, a point on a piece, or words. */
+export interface SeenAt {
+	readonly piece?: string;
+	readonly feature?: string;
+	readonly point?: readonly [x: number, y: number];
+	readonly side?: 'right' | 'left' | 'both';
+	readonly words?: string;
+}
+
+export const verdicts = ['better', 'solved', 'too-much', 'not-enough', 'left'] as const;
+/** What became of an observation, said at a later fitting. */
+export interface Verdict {
+	readonly verdict: (typeof verdicts)[number];
+	readonly fitting: string;
+	readonly note: string;
+	readonly at: Instant;
+}
+
+export interface Observation {
+	readonly id: string;
+	readonly revision: number;
+	readonly fitting: string;
+	readonly letter: string;
+	readonly where: SeenAt;
+	/** Of the cloth, never of the figure. */
+	readonly what: string;
+	/** 1 slight, 2 plain, 3 spoils it. */
+	readonly howBad: 1 | 2 | 3;
+	readonly posture: Posture;
+	/** As it was left by its own fitting. */
+	readonly state: 'open' | 'answered' | 'left-on-purpose';
+	/** How it was answered without the pattern: bones, padding, relaced, pressed … */
+	readonly answeredBy: string;
+	readonly note: string;
+	/** Ids of the alterations that answer it, of this fitting or a later one. */
+	readonly alterations: readonly string[];
+	readonly verdicts: readonly Verdict[];
+	/** Neither answered, nor left on purpose, nor solved later. */
+	readonly stillOpen: boolean;
+}
+
+/** Up to four readings at one place, mm, as they were read (see `measured`), positive outward. */
+export interface ReadingsAtPlace {
+	/** The engine's place, as in the intent's pin. */
+	readonly at: unknown;
+	readonly rightA?: number;
+	readonly rightB?: number;
+	readonly leftA?: number;
+	readonly leftB?: number;
+}
+
+export interface Readings {
+	readonly pinnedOn?: 'right' | 'left' | 'both';
+	/** How the sides were carried. */
+	readonly sides?: 'both' | 'one' | 'average' | 'each';
+	readonly places: readonly ReadingsAtPlace[];
+}
+
+export const measuredAs = ['layer', 'fold', 'each'] as const;
+/** One layer · the whole fold · each layer by itself. */
+export type MeasuredAs = (typeof measuredAs)[number];
+
+export interface Alteration {
+	readonly id: string;
+	readonly revision: number;
+	readonly fitting: string;
+	/** "Alteration 4"; never given twice in one fitting. */
+	readonly number: number;
+	/** Order of carrying within its fitting. */
+	readonly position: number;
+	/** What the dressmaker chose to do, in the page's words (`took-in`, `let-out` …). */
+	readonly act: string;
+	/** The engine's alteration; its `id` is the record's. Amounts are per layer; absent while not read. */
+	readonly intent: AlterationBase;
+	readonly readings: Readings;
+	readonly measured: MeasuredAs | null;
+	/** `unplaced`: it found no place, or was refused, when its fitting was carried, and waits. */
+	readonly state: 'not-read' | 'standing' | 'withdrawn' | 'unplaced';
+	/** Why it is unplaced or withdrawn, as a sentence. */
+	readonly reason: string;
+	readonly note: string;
+	/** The observation that it answers. */
+	readonly answers: string | null;
+	/** The query that it settles. */
+	readonly settles: { readonly code: string; readonly where: string; readonly sentence: string } | null;
+	/** The other side of the same act, where right and left were given their own amounts. */
+	readonly pairedWith: string | null;
+	/** The waiting alteration that it places again. */
+	readonly replaces: string | null;
+	readonly addedAt: Instant;
+	/** Set when it was taken back out after its fitting was closed. */
+	readonly withdrawal: { readonly at: Instant; readonly note: string; readonly version: number | null } | null;
+}
+
+/** The version chosen for cutting in the lining, with its final allowances. The latest choice holds. */
+export interface LiningChoice {
+	/** Counts the choices of one garment; 0 before the first. */
+	readonly revision: number;
+	readonly garment: string;
+	readonly version: number;
+	readonly cloth: string;
+	readonly allowance: number;
+	readonly allowances: Allowances;
+	readonly note: string;
+	readonly chosenAt: Instant;
+}
+
+export interface Note {
+	readonly id: string;
+	readonly revision: number;
+	readonly garment: string | null;
+	readonly wearer: string | null;
+	/** A piece, seam or edge of the garment: `front`, `side`, `front/side`. */
+	readonly feature: string | null;
+	readonly text: string;
+	readonly at: Instant;
+}
+
+/** One line of the log that is only ever added to. Its sentences name no wearer. */
+export interface Entry {
+	readonly number: number;
+	readonly at: Instant;
+	/** `carried`, `closed`, `withdrew`, `forgot-wearer`, … */
+	readonly what: string;
+	readonly sentence: string;
+	readonly garment: string | null;
+	readonly wearer: string | null;
+}
