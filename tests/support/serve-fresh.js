@@ -1,0 +1,17 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { ensureBuilt } from '../../src/start/built.js';
+import { orSentence } from '../../src/start/problem.js';
+import { askedPort, serve, stopOnSignals } from '../../src/start/serve.js';
+
+// The server of the journeys: the one that is released, on a journal of its own that goes when it stops.
+await orSentence(async () => {
+	const journal = mkdtempSync(join(tmpdir(), 'pin-to-paper-journal-'));
+	process.once('exit', () => rmSync(journal, { recursive: true, force: true }));
+	process.env.PIN_TO_PAPER_JOURNAL = journal;
+	ensureBuilt();
+	const served = await serve({ asked: askedPort(process.env.PORT) });
+	stopOnSignals(served);
+	console.log(served.address);
+});
