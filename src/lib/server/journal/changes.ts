@@ -1,9 +1,9 @@
+import type { Measured } from '../../measure/fold.ts';
 import type {
 	Allowances,
 	AsSewn,
 	Day,
 	DraftSource,
-	MeasuredAs,
 	Measures,
 	Observation,
 	Posture,
@@ -142,7 +142,7 @@ export interface NewAlteration {
 	 */
 	readonly intent: Readonly<Record<string, unknown>> & { readonly kind: string };
 	readonly readings?: Readings;
-	readonly measured?: MeasuredAs | null;
+	readonly measured?: Measured | null;
 	readonly note?: string;
 	/** Id of an observation of the same garment. */
 	readonly answers?: string | null;

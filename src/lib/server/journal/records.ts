@@ -1,3 +1,5 @@
+import type { Measured } from '../../measure/fold.ts';
+import type { Readings as FourReadings } from '../../measure/readings.ts';
 import type { AlterationBase, Draft, Query, Step, Unplaced } from '../engine.ts';
 
 /**
@@ -262,13 +264,9 @@ export interface Observation {
 }
 
 /** Up to four readings at one place, mm, as they were read (see `measured`), positive outward. */
-export interface ReadingsAtPlace {
+export interface ReadingsAtPlace extends FourReadings {
 	/** The engine's place, as in the intent's pin. */
 	readonly at: unknown;
-	readonly rightA?: number;
-	readonly rightB?: number;
-	readonly leftA?: number;
-	readonly leftB?: number;
 }
 
 export interface Readings {
@@ -278,9 +276,8 @@ export interface Readings {
 	readonly places: readonly ReadingsAtPlace[];
 }
 
-export const measuredAs = ['layer', 'fold', 'each'] as const;
 /** One layer · the whole fold · each layer by itself. */
-export type MeasuredAs = (typeof measuredAs)[number];
+export const measuredAs = ['one-layer', 'whole-fold', 'each-layer'] as const satisfies readonly Measured[];
 
 export interface Alteration {
 	readonly id: string;
@@ -295,7 +292,7 @@ export interface Alteration {
 	/** The engine's alteration; its `id` is the record's. Amounts are per layer; absent while not read. */
 	readonly intent: AlterationBase;
 	readonly readings: Readings;
-	readonly measured: MeasuredAs | null;
+	readonly measured: Measured | null;
 	/** `unplaced`: it found no place, or was refused, when its fitting was carried, and waits. */
 	readonly state: 'not-read' | 'standing' | 'withdrawn' | 'unplaced';
 	/** Why it is unplaced or withdrawn, as a sentence. */

@@ -1,0 +1,51 @@
+import type Database from 'better-sqlite3';
+import { drizzle } from 'drizzle-orm/better-sqlite3';
+import type { Engine } from '../engine.ts';
+import type { Answer } from './answer.ts';
+import type { Day, Instant } from './records.ts';
+
+/** What the functions of the journal work with: database, clock, id-maker and engine, all handed in. */
+export interface Store {
+	readonly sqlite: Database.Database;
+	readonly db: ReturnType<typeof drizzle>;
+	readonly engine: Engine;
+	readonly newId: () => string;
+	/** The instant that it is. */
+	now(): Instant;
+	/** The day that it is, in the workroom's own time zone. */
+	today(): Day;
+	/** Runs `write` in one transaction and keeps what it wrote only if its answer is `ok`. May be nested: the outermost decides. */
+	writing<T>(write: () => Answer<T>): Answer<T>;
+	/** Runs `read` against one state of the database, whatever other processes write meanwhile. */
+	reading<T>(read: () => T): T;
+}
+
+export function makeStore(sqlite: Database.Database, clock: () => Date, newId: () => string, engine: Engine): Store {
+	return {
+		sqlite,
+		db: drizzle(sqlite),
+		engine,
+		newId,
+		now: () => clock().toISOString(),
+		today: () => localDay(clock()),
+		writing(write) {
+			if (sqlite.inTransaction) return write();
+			// IMMEDIATE: what is read in here, revisions above all, is still so when it is written.
+			sqlite.exec('BEGIN IMMEDIATE');
+			let ok = false;
+			try {
+				const answer = write();
+				ok = answer.ok;
+				return answer;
+			} finally {
+				if (sqlite.inTransaction) sqlite.exec(ok ? 'COMMIT' : 'ROLLBACK');
+			}
+		},
+		reading: (read) => (sqlite.inTransaction ? read() : sqlite.transaction(read)())
+	};
+}
+
+function localDay(date: Date): Day {
+	const two = (n: number) => String(n).padStart(2, '0');
+	return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+}
