@@ -64,8 +64,7 @@ export interface Notch {
 
 /** A balance line: drawn across the piece, or lying on one of its edges. */
 export type Level =
-	| { readonly level: string; readonly line: readonly Point[] }
-	| { readonly level: string; readonly edge: string };
+	{ readonly level: string; readonly line: readonly Point[] } | { readonly level: string; readonly edge: string };
 
 export type MarkKind = 'bust-point' | 'button' | 'buttonhole' | 'point';
 
