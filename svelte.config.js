@@ -4,6 +4,7 @@ import adapter from '@sveltejs/adapter-node';
 const config = {
 	kit: {
 		adapter: adapter({ out: 'build', precompress: true }),
+		typescript: { config: (config) => ({ ...config, include: [...config.include, '../*.config.ts'] }) },
 		csp: {
 			mode: 'nonce',
 			directives: {

@@ -29,8 +29,13 @@ async function builtHandler() {
 	// and refuses bodies over 512 kB. They are read once, while it is loaded.
 	process.env.PROTOCOL_HEADER = protocolHeader;
 	process.env.BODY_SIZE_LIMIT = String(bodyLimit);
-	const { handler } = await import(pathToFileURL(join(buildFolder, 'handler.js')).href);
-	return handler;
+	try {
+		const { handler } = await import(pathToFileURL(join(buildFolder, 'handler.js')).href);
+		return handler;
+	} catch (error) {
+		if (error instanceof Error && error.name === 'JournalRefused') throw new Problem(error.message);
+		throw error;
+	}
 }
 
 /**
