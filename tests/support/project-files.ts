@@ -5,7 +5,7 @@ import type { Source } from './layers.ts';
 
 const project = fileURLToPath(new URL('../../', import.meta.url));
 
-/** What is made or downloaded here rather than written: never read by the checks. */
+/** What is made or downloaded beside package.json rather than written: never read by the checks. */
 const notOurs = new Set([
 	'node_modules',
 	'.git',
@@ -19,7 +19,7 @@ const notOurs = new Set([
 /** Paths of the project's own files, from its folder, with `/`. */
 export function projectFiles(folder = ''): string[] {
 	return readdirSync(join(project, folder), { withFileTypes: true })
-		.filter((entry) => !notOurs.has(entry.name))
+		.filter((entry) => folder !== '' || !notOurs.has(entry.name))
 		.flatMap((entry) => {
 			const path = folder === '' ? entry.name : `${folder}/${entry.name}`;
 			if (entry.isDirectory()) return projectFiles(path);
