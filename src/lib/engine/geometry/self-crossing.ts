@@ -1,0 +1,110 @@
+import type { Cubic, Path, Point, Segment } from './types.ts';
+import { segmentLengthTo } from './arc-length.ts';
+import { joined } from './accuracy.ts';
+import { collect, joinedStretches, settled } from './crossings.ts';
+import type { Meeting, Stretch } from './crossings.ts';
+import { segmentBoxes, segmentStarts } from './path.ts';
+import { pointOn } from './segment.ts';
+import { boxesMeet } from './segment-contacts.ts';
+
+export interface SelfCrossing {
+	readonly s1: number;
+	readonly s2: number;
+	readonly point: Point;
+}
+
+/**
+ * Where a closed path crosses or touches itself within `accuracy` mm, by rising `s1` (s1 < s2): loops of one curve, and any two
+ * segments, neighbours too. Two places less than `joined` apart along the path are one place, so the joints themselves
+ * do not count. A stretch that it runs twice gives its two ends. A straight curve that doubles back on itself is not seen.
+ */
+export function selfCrossings(closed: Path, accuracy: number): SelfCrossing[] {
+	const boxes = segmentBoxes(closed);
+	const starts = segmentStarts(closed);
+	const length = starts[closed.length];
+	const meetings: Meeting[] = [];
+	const stretches: Stretch[] = [];
+	for (let i = 0; i < closed.length; i++) {
+		const segment = closed[i];
+		if (segment.kind === 'cubic') {
+			const loop = loopOf(segment);
+			if (loop !== undefined) {
+				const [sa, sb] = loop.map((t) => starts[i] + segmentLengthTo(segment, t, 0.1 * accuracy));
+				meetings.push({ sa, sb, point: pointOn(segment, loop[0]), through: true });
+			}
+		}
+		for (let j = i + 1; j < closed.length; j++) {
+			if (!boxesMeet(boxes[i], boxes[j], accuracy)) continue;
+			const follows = j === i + 1 || (i === 0 && j === closed.length - 1);
+			if (follows && runOneWay(segment, closed[j])) continue;
+			collect(closed, i, closed, j, accuracy, meetings, stretches);
+		}
+	}
+	const apart = ({ sa, sb }: { sa: number; sb: number }) => {
+		const between = Math.abs(sb - sa);
+		return Math.min(between, length - between) > joined;
+	};
+	const runs = joinedStretches(
+		stretches.filter(({ from, to }) => apart(from) || apart(to)),
+		accuracy
+	);
+	return settled(closed, closed, meetings.filter(apart), runs, accuracy)
+		.filter(apart)
+		.map(({ sa, sb, point }) => (sa < sb ? { s1: sa, s2: sb, point } : { s1: sb, s2: sa, point }))
+		.sort((p, q) => p.s1 - q.s1 || p.s2 - q.s2);
+}
+
+/** Whether two segments that follow one another both run forward along one direction: then they meet at their joint only. */
+function runOneWay(a: Segment, b: Segment): boolean {
+	const ax = a.to[0] - a.from[0];
+	const ay = a.to[1] - a.from[1];
+	const bx = b.to[0] - b.from[0];
+	const by = b.to[1] - b.from[1];
+	const lengthA = Math.hypot(ax, ay);
+	const lengthB = Math.hypot(bx, by);
+	if (!(lengthA > 0 && lengthB > 0)) return false;
+	const ux = ax / lengthA + bx / lengthB;
+	const uy = ay / lengthA + by / lengthB;
+	return runsAlong(a, ux, uy) && runsAlong(b, ux, uy);
+}
+
+function runsAlong(segment: Segment, ux: number, uy: number): boolean {
+	const { from, to } = segment;
+	// A direction only just ahead is not trusted: half a degree at least.
+	const least = 0.01 * Math.hypot(ux, uy);
+	const ahead = (a: Point, b: Point) => {
+		const x = b[0] - a[0];
+		const y = b[1] - a[1];
+		return (x === 0 && y === 0) || x * ux + y * uy > least * Math.hypot(x, y);
+	};
+	if (segment.kind === 'line') return ahead(from, to);
+	const { control1, control2 } = segment;
+	return ahead(from, control1) && ahead(control1, control2) && ahead(control2, to);
+}
+
+/**
+ * The two parameters at which a cubic passes one point, if it loops. With p = a + b t + c t² + d t³, (p(t) − p(u)) / (t − u) = 0 is
+ * linear in t + u and t² + t u + u²; both unknowns follow from cross products (derived).
+ */
+function loopOf(curve: Cubic): [number, number] | undefined {
+	const { from, control1, control2, to } = curve;
+	const bx = 3 * (control1[0] - from[0]);
+	const by = 3 * (control1[1] - from[1]);
+	const cx = 3 * (from[0] - 2 * control1[0] + control2[0]);
+	const cy = 3 * (from[1] - 2 * control1[1] + control2[1]);
+	const dx = to[0] - from[0] - 3 * (control2[0] - control1[0]);
+	const dy = to[1] - from[1] - 3 * (control2[1] - control1[1]);
+	const cd = cx * dy - cy * dx;
+	if (cd === 0) return undefined;
+	const sum = -(bx * dy - by * dx) / cd;
+	const squares = (bx * cy - by * cx) / cd;
+	// t u = (t + u)² − (t² + t u + u²)
+	const product = sum * sum - squares;
+	const discriminant = sum * sum - 4 * product;
+	if (!(discriminant > 0)) return undefined;
+	const larger = 0.5 * (sum + (sum < 0 ? -1 : 1) * Math.sqrt(discriminant));
+	const other = product / larger;
+	const t = Math.min(larger, other);
+	const u = Math.max(larger, other);
+	return t >= 0 && u <= 1 ? [t, u] : undefined;
+}
