@@ -1,0 +1,109 @@
+/** Carries alterations to a draft, one after another: what each did, and what is still waiting. */
+import { dartLegs } from '../draft/dart-legs.ts';
+import { undividedName } from '../draft/undivided-name.ts';
+import { findDart, findEdge, findFoldDart } from '../draft/find.ts';
+import { edgeStitchedLength } from '../draft/length.ts';
+import { garmentRounds } from '../draft/round.ts';
+import { runLength } from '../draft/seam.ts';
+import type { Draft } from '../draft/types.ts';
+import { isRefused } from './refusal.ts';
+import { kindOf } from './registry.ts';
+import type { AlterationBase, Outcome, Remark, Step, Unplaced } from './types.ts';
+
+export interface Carried {
+	readonly draft: Draft;
+	readonly applied: readonly Step[];
+	readonly unplaced: readonly Unplaced[];
+	readonly remarks: readonly (Remark & { readonly alteration: string })[];
+}
+
+/**
+ * The draft with the alterations carried in order. Every alteration is in exactly one of `applied` and `unplaced`; an
+ * unplaced one leaves the draft as it was. The draft given is never changed.
+ */
+export function carryAlterations(draft: Draft, alterations: readonly AlterationBase[]): Carried {
+	let current = draft;
+	const applied: Step[] = [];
+	const unplaced: Unplaced[] = [];
+	const remarks: (Remark & { alteration: string })[] = [];
+	for (const alteration of alterations) {
+		const kind = kindOf(alteration);
+		if (!kind.isRead(alteration)) {
+			unplaced.push({
+				alteration: alteration.id,
+				why: 'not-read',
+				code: 'not-read',
+				sentence: 'Not read yet: read its pins, or leave it out.',
+				settle: []
+			});
+			continue;
+		}
+		const outcome = kind.carry(current, alteration);
+		if (isRefused(outcome)) {
+			unplaced.push({ alteration: alteration.id, ...outcome.refused });
+			continue;
+		}
+		applied.push(stepOf(current, outcome, alteration));
+		remarks.push(...outcome.remarks.map((remark) => ({ ...remark, alteration: alteration.id })));
+		current = outcome.draft;
+	}
+	return { draft: current, applied, unplaced, remarks };
+}
+
+function stepOf(before: Draft, outcome: Exclude<Outcome, { refused: unknown }>, alteration: AlterationBase): Step {
+	const after = outcome.draft;
+	const touched = outcome.touched.map(({ feature, greatestMove }) => ({
+		feature,
+		before: measureOf(before, feature) ?? measureOf(before, undividedName(feature)) ?? 0,
+		after: measureOf(after, feature) ?? 0,
+		greatestMove
+	}));
+	return {
+		alteration: alteration.id,
+		touched,
+		round: after === before ? [] : roundChanges(before, after),
+		neighbours: after === before ? [] : neighbourChanges(before, after, kindOf(alteration).names(alteration))
+	};
+}
+
+/** Stitched length of an edge, intake of a dart, mm. */
+function measureOf(draft: Draft, feature: string): number | undefined {
+	const edge = findEdge(draft, feature);
+	if (edge) return edgeStitchedLength(edge.piece, edge.edge);
+	const dart = findDart(draft, feature);
+	if (dart) return dartLegs(dart.piece, dart.dart).intake;
+	return findFoldDart(draft, feature)?.foldDart.widest.intake;
+}
+
+/** Less than this is no change of a round or a seam, mm. */
+const noChange = 1e-6;
+
+function roundChanges(before: Draft, after: Draft): { level: string; change: number }[] {
+	const was = garmentRounds(before);
+	const changes: { level: string; change: number }[] = [];
+	for (const now of garmentRounds(after)) {
+		const same = was.filter((one) => one.level === now.level && one.limb === now.limb);
+		const old = same.find((one) => one.side === now.side) ?? same[0];
+		const change = now.round - (old?.round ?? 0);
+		if (Math.abs(change) > noChange) changes.push({ level: now.level, change });
+	}
+	return changes;
+}
+
+function neighbourChanges(before: Draft, after: Draft, named: readonly string[]) {
+	const changes: { seam: string; side: 'a' | 'b'; change: number }[] = [];
+	for (const seam of after.seams) {
+		if (named.includes(undividedName(seam.id))) continue;
+		const old =
+			before.seams.find((one) => one.id === seam.id) ?? before.seams.find((one) => one.id === undividedName(seam.id));
+		if (!old) continue;
+		for (const side of ['a', 'b'] as const) {
+			const run = seam[side];
+			const oldRun = old[side];
+			if (run === 'mirror') continue;
+			const change = runLength(after, run) - runLength(before, oldRun === 'mirror' ? old.a : oldRun);
+			if (Math.abs(change) > noChange) changes.push({ seam: seam.id, side, change });
+		}
+	}
+	return changes;
+}

@@ -1,0 +1,58 @@
+/** The fields that several kinds share, as they are written in files. Amounts in mm; zod refuses NaN and infinite numbers. */
+import { z } from 'zod';
+import type { EdgePlace, InnerPoint, Place } from '../draft/types.ts';
+import type { Point as PointOfPiece } from '../geometry/types.ts';
+
+export const id = z.string().min(1).max(80);
+export const on = z.enum(['both', 'left', 'right']).default('both');
+export const amount = z.number().min(-1000).max(1000);
+
+/** `front/side`: an edge, dart or notch of a piece, named whole. */
+export const feature = z.string().regex(/^[^/\s]+\/[^/\s]+$/, 'should name piece and edge, like front/side');
+
+const offset = z.number().optional();
+
+const placeForms = [
+	z.strictObject({ end: z.enum(['start', 'finish']), offset }),
+	z.strictObject({ level: z.string().min(1), offset, nth: z.number().int().min(1).optional() }),
+	z.strictObject({ notch: z.string().min(1), offset }),
+	z.strictObject({ fraction: z.number().min(0).max(1), offset })
+] as const;
+
+/** A place on a named edge or seam. */
+export const place: z.ZodType<Place> = z.union(placeForms);
+
+/** A place with its edge: `{ "edge": "front/side", "level": "waist" }`. */
+export const edgePlace: z.ZodType<EdgePlace> = z.union([
+	placeForms[0].extend({ edge: feature }),
+	placeForms[1].extend({ edge: feature }),
+	placeForms[2].extend({ edge: feature }),
+	placeForms[3].extend({ edge: feature })
+]);
+
+export const point: z.ZodType<PointOfPiece> = z.tuple([z.number(), z.number()]);
+
+/** A point inside a piece. */
+export const innerPoint: z.ZodType<InnerPoint> = z.union([
+	point,
+	z.strictObject({ mark: z.string().min(1), toward: edgePlace, short: z.number().optional() }),
+	z.strictObject({ from: edgePlace, in: z.number() })
+]);
+
+/** A point inside a piece of a mirrored draft (x to −x), whose edges run the other way. */
+export function mirroredInnerPoint(inner: InnerPoint): InnerPoint {
+	if ('from' in inner) return { ...inner, from: mirroredPlace(inner.from) };
+	if ('mark' in inner) return { ...inner, toward: mirroredPlace(inner.toward) };
+	return [-inner[0], inner[1]];
+}
+
+/** A place on an edge of a mirrored draft, whose edges run the other way. */
+export function mirroredPlace<P extends Place>(at: P): P {
+	if ('end' in at) return { ...at, end: at.end === 'start' ? 'finish' : 'start' };
+	if ('fraction' in at) return { ...at, fraction: 1 - at.fraction, ...turned(at.offset) };
+	return { ...at, ...turned(at.offset) };
+}
+
+function turned(offset: number | undefined): { offset?: number } {
+	return offset ? { offset: -offset } : {};
+}

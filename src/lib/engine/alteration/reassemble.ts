@@ -1,0 +1,247 @@
+/**
+ * Cuts a piece apart along lines across it, moves the parts rigidly, and makes one piece of them again: what slashing,
+ * folding and swinging a dart share. Openings in an edge are bridged by straight lines; everything that lies on a part rides
+ * with it.
+ */
+import { crossings } from '../geometry/crossings.ts';
+import { contains } from '../geometry/contains.ts';
+import { joined, measured } from '../geometry/accuracy.ts';
+import { movePath, movePoint } from '../geometry/motion.ts';
+import { distance, midpoint } from '../geometry/point.ts';
+import { pathEnd, pathLength, pathStart, pointAt, portion, straight } from '../geometry/path.ts';
+import type { Motion, Path, Point, Segment } from '../geometry/types.ts';
+import type { Dart, Edge, FoldDart, Level, Piece } from '../draft/types.ts';
+
+/** A place on the outline: the position of its edge in the piece and mm along that edge. */
+export interface OutlineCut {
+	readonly edge: number;
+	readonly s: number;
+}
+
+/** What becomes of a part: it stays, moves rigidly, or is cut away. */
+export type Fate = 'kept' | 'dropped' | Motion;
+
+/** Cloth that does not stay, by its outline before anything moved. Regions do not overlap. */
+export interface Region {
+	readonly outline: Path;
+	readonly fate: Exclude<Fate, 'kept'>;
+}
+
+/** A straight bridge in an edge, as it lies in the result; arc lengths in mm. */
+export interface Bridge {
+	readonly edge: string;
+	readonly from: number;
+	readonly to: number;
+}
+
+export interface Reassembled {
+	readonly piece: Piece;
+	readonly bridges: readonly Bridge[];
+	/** Ids of notches that lay on cloth that was cut away. */
+	readonly lostNotches: readonly string[];
+	/** Darts whose mouth the cut runs through: they cannot be kept. */
+	readonly cutMouths: readonly Dart[];
+}
+
+/**
+ * The piece with the stretch of its outline after `cuts[k]` (to the next cut, clockwise) sharing the fate `fates[k]`, and
+ * all that lies inside a region sharing the fate of that region.
+ *
+ * @param cuts in order round the outline, at least two
+ */
+export function reassemble(
+	piece: Piece,
+	cuts: readonly OutlineCut[],
+	fates: readonly Fate[],
+	regions: readonly Region[]
+): Reassembled {
+	const bridges: Bridge[] = [];
+	const rebuilt = piece.edges.map((edge, index) => rebuildEdge(edge, stretchesOf(edge, index, cuts, fates)));
+	closeCorners(piece, rebuilt, cuts);
+	const edges = rebuilt.map(({ edge, segments, runs }) => {
+		if (segments.length === 0) return edge;
+		for (const run of runs) if (run.bridge) bridges.push({ edge: edge.id, from: run.at, to: run.at + run.length });
+		return runs.length === 1 && runs[0].fate === 'kept' && !runs[0].bridge ? edge : { ...edge, path: segments };
+	});
+	const carried = (edgeId: string, s: number, side: 'before' | 'after') =>
+		carriedOn(rebuilt[piece.edges.findIndex((edge) => edge.id === edgeId)].runs, s, side);
+	const fateAt = (point: Point): Fate => regions.find((region) => contains(region.outline, point))?.fate ?? 'kept';
+	const ride = (point: Point): Point => {
+		const fate = fateAt(point);
+		return fate === 'kept' || fate === 'dropped' ? point : movePoint(fate, point);
+	};
+	const lostNotches: string[] = [];
+	const cutMouths: Dart[] = [];
+	const darts: Dart[] = piece.darts.flatMap((dart) => {
+		const from = carried(dart.edge, dart.from, 'after');
+		const to = carried(dart.edge, dart.to, 'before');
+		if (!from || !to || from.run !== to.run) {
+			cutMouths.push(dart);
+			return [];
+		}
+		return [{ ...dart, from: from.s, to: to.s, point: ride(dart.point) }];
+	});
+	return {
+		piece: {
+			...piece,
+			edges,
+			darts,
+			foldDarts: piece.foldDarts.map((dart): FoldDart => ({ ...dart, ends: [ride(dart.ends[0]), ride(dart.ends[1])] })),
+			notches: piece.notches.flatMap((notch) => {
+				const at = carried(notch.edge, notch.at, 'before') ?? carried(notch.edge, notch.at, 'after');
+				if (at) return [{ ...notch, at: at.s }];
+				lostNotches.push(notch.id);
+				return [];
+			}),
+			marks: piece.marks.map((mark) => ({ ...mark, at: ride(mark.at) })),
+			pleats: piece.pleats.map((pleat) => ({
+				...pleat,
+				from: (carried(pleat.edge, pleat.from, 'after') ?? { s: pleat.from }).s,
+				to: (carried(pleat.edge, pleat.to, 'before') ?? { s: pleat.to }).s
+			})),
+			levels: piece.levels.flatMap((level) => divideLevel(level, regions, fateAt)),
+			...(piece.grain ? { grain: rideGrain(piece.grain, fateAt) } : {})
+		},
+		bridges,
+		lostNotches,
+		cutMouths
+	};
+}
+
+/** A stretch of one edge, mm along it, and its fate. */
+interface EdgeStretch {
+	readonly from: number;
+	readonly to: number;
+	readonly fate: Fate;
+}
+
+/** A run of a rebuilt edge: where it lies on the new edge and where on the old (nowhere for a bridge). */
+interface Run {
+	at: number;
+	readonly length: number;
+	readonly from: number;
+	readonly to: number;
+	readonly fate: Fate;
+	readonly bridge: boolean;
+}
+
+interface Rebuilt {
+	readonly edge: Edge;
+	segments: Segment[];
+	runs: Run[];
+}
+
+function stretchesOf(edge: Edge, index: number, cuts: readonly OutlineCut[], fates: readonly Fate[]): EdgeStretch[] {
+	const length = pathLength(edge.path);
+	const before = lastIndex(cuts, (cut) => cut.edge < index);
+	let fate = fates[before >= 0 ? before : cuts.length - 1];
+	let from = 0;
+	const stretches: EdgeStretch[] = [];
+	for (let k = 0; k < cuts.length; k++) {
+		if (cuts[k].edge !== index) continue;
+		if (cuts[k].s > from + joined) stretches.push({ from, to: cuts[k].s, fate });
+		from = cuts[k].s;
+		fate = fates[k];
+	}
+	if (length > from + joined) stretches.push({ from, to: length, fate });
+	return stretches;
+}
+
+function rebuildEdge(edge: Edge, stretches: readonly EdgeStretch[]): Rebuilt {
+	const rebuilt: Rebuilt = { edge, segments: [], runs: [] };
+	const length = pathLength(edge.path);
+	for (const { from, to, fate } of stretches) {
+		if (fate === 'dropped') continue;
+		const whole = from === 0 && to === length;
+		const still = whole ? edge.path : portion(edge.path, from, to);
+		const path = fate === 'kept' ? still : movePath(fate, still);
+		appendRun(rebuilt, path, { from, to, fate, bridge: false });
+	}
+	return rebuilt;
+}
+
+function appendRun(rebuilt: Rebuilt, path: Path, run: Omit<Run, 'at' | 'length'>): void {
+	const last = rebuilt.segments[rebuilt.segments.length - 1];
+	if (last) {
+		const gap = distance(last.to, pathStart(path));
+		if (gap > joined)
+			appendRun(rebuilt, straight(last.to, pathStart(path)), { from: NaN, to: NaN, fate: 'kept', bridge: true });
+		else if (gap > 0) path = [{ ...path[0], from: last.to }, ...path.slice(1)];
+	}
+	const at = rebuilt.runs.reduce((sum, one) => sum + one.length, 0);
+	rebuilt.segments.push(...path);
+	rebuilt.runs.push({ ...run, at, length: pathLength(path) });
+}
+
+/** Bridges the corners that came apart, in the edge whose end was named in the cut. */
+function closeCorners(piece: Piece, rebuilt: Rebuilt[], cuts: readonly OutlineCut[]): void {
+	for (let i = 0; i < rebuilt.length; i++) {
+		const next = rebuilt[(i + 1) % rebuilt.length];
+		const here = rebuilt[i];
+		if (here.segments.length === 0 || next.segments.length === 0) continue;
+		const end = pathEnd(here.segments);
+		const start = pathStart(next.segments);
+		const gap = distance(end, start);
+		if (gap === 0) continue;
+		if (gap <= joined) {
+			next.segments[0] = { ...next.segments[0], from: end };
+			continue;
+		}
+		const namedNext = cuts.some((cut) => cut.edge === (i + 1) % rebuilt.length && cut.s <= joined);
+		const bridge = straight(end, start);
+		const length = pathLength(bridge);
+		if (namedNext) {
+			next.segments = [...bridge, ...next.segments];
+			for (const run of next.runs) run.at += length;
+			next.runs.unshift({ at: 0, length, from: NaN, to: NaN, fate: 'kept', bridge: true });
+		} else appendRun(here, bridge, { from: NaN, to: NaN, fate: 'kept', bridge: true });
+	}
+	for (const one of rebuilt)
+		if (one.segments.length === 0) throw new Error(`Nothing is left of ${piece.id}/${one.edge.id}.`);
+}
+
+function carriedOn(runs: readonly Run[], s: number, side: 'before' | 'after'): { s: number; run: Run } | undefined {
+	const holds = (run: Run) =>
+		!run.bridge &&
+		(side === 'after'
+			? s >= run.from - measured && s < run.to - measured
+			: s > run.from + measured && s <= run.to + measured);
+	const run = runs.find(holds) ?? runs.find((one) => !one.bridge && s >= one.from - measured && s <= one.to + measured);
+	return run && { s: Math.min(Math.max(run.at + s - run.from, 0), run.at + run.length), run };
+}
+
+function rideGrain(grain: readonly [Point, Point], fateAt: (point: Point) => Fate): readonly [Point, Point] {
+	const fate = fateAt(midpoint(grain[0], grain[1]));
+	return fate === 'kept' || fate === 'dropped' ? grain : [movePoint(fate, grain[0]), movePoint(fate, grain[1])];
+}
+
+/** A drawn level divided where the regions begin; each part rides with its cloth. Parts on cut-away cloth are gone. */
+function divideLevel(level: Level, regions: readonly Region[], fateAt: (point: Point) => Fate): Level[] {
+	if ('edge' in level) return [level];
+	const parts: { fate: Fate; points: Point[] }[] = [];
+	for (let i = 0; i + 1 < level.line.length; i++) {
+		const path = straight(level.line[i], level.line[i + 1]);
+		const length = pathLength(path);
+		const bounds = regions.flatMap((region) =>
+			crossings(path, region.outline, measured).map((crossing) => crossing.sa)
+		);
+		const stops = [0, ...bounds.filter((s) => s > joined && s < length - joined).sort((a, b) => a - b), length];
+		for (let k = 0; k + 1 < stops.length; k++) {
+			if (stops[k + 1] - stops[k] <= joined) continue;
+			const fate = fateAt(pointAt(path, (stops[k] + stops[k + 1]) / 2));
+			const [start, end] = [pointAt(path, stops[k]), pointAt(path, stops[k + 1])];
+			const last = parts[parts.length - 1];
+			if (last && last.fate === fate) last.points.push(end);
+			else parts.push({ fate, points: [start, end] });
+		}
+	}
+	return parts.flatMap(({ fate, points }) => {
+		if (fate === 'dropped') return [];
+		return [{ level: level.level, line: fate === 'kept' ? points : points.map((point) => movePoint(fate, point)) }];
+	});
+}
+
+function lastIndex<T>(list: readonly T[], holds: (item: T) => boolean): number {
+	for (let i = list.length - 1; i >= 0; i--) if (holds(list[i])) return i;
+	return -1;
+}

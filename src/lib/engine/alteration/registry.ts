@@ -1,0 +1,31 @@
+/** The kinds of alteration. Adding one is a file in kinds/ and a line here. */
+import { dart } from './kinds/dart.ts';
+import { dartSet } from './kinds/dart-set.ts';
+import { edge } from './kinds/edge.ts';
+import { seam } from './kinds/seam.ts';
+import type { Kind } from './kind.ts';
+import type { AlterationBase } from './types.ts';
+
+const kinds = [seam, edge, dart, dartSet] as const;
+
+/** Any alteration, as one of the kinds writes it. */
+export type Alteration = (typeof kinds)[number] extends Kind<infer A> ? A : never;
+
+const byName = new Map<string, Kind<AlterationBase>>(
+	kinds.map((kind) => [kind.kind, kind as unknown as Kind<AlterationBase>])
+);
+
+export function kindNamed(name: string): Kind<AlterationBase> | undefined {
+	return byName.get(name);
+}
+
+/** The kind of an alteration that has been parsed. Thrown: a kind that is not in the registry, which is our own mistake. */
+export function kindOf(alteration: AlterationBase): Kind<AlterationBase> {
+	const kind = byName.get(alteration.kind);
+	if (!kind) throw new Error(`There is no kind of alteration called ${alteration.kind}.`);
+	return kind;
+}
+
+export function kindNames(): readonly string[] {
+	return [...byName.keys()];
+}
