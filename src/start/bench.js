@@ -4,5 +4,7 @@ import { runTool } from './run.js';
 
 await orSentence(() => {
 	ensureInstalled();
-	process.exitCode = runTool('tsx', ['tests/bench/bench.ts', ...process.argv.slice(2)], { NODE_ENV: 'production' });
+	process.exitCode = runTool('tsx', ['tests/bench/bench.ts', ...process.argv.slice(2)], {
+		env: { NODE_ENV: 'production' }
+	});
 });

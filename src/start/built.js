@@ -38,7 +38,8 @@ function filesUnder(path) {
 }
 
 /**
- * Builds the server if the sources have changed since it was last built. Throws a `Problem` when the build fails.
+ * Builds the server if the sources have changed since it was last built, saying no more than what goes wrong; `always`
+ * builds in any case and tells everything. Throws a `Problem` when the build fails.
  * @param {{ always?: boolean }} [options]
  */
 export function ensureBuilt({ always = false } = {}) {
@@ -47,7 +48,8 @@ export function ensureBuilt({ always = false } = {}) {
 	if (!always && existsSync(stamp) && readFileSync(stamp, 'utf8') === now) return;
 	console.log('Building the pages.');
 	rmSync(stamp, { force: true });
-	if (runTool('vite', ['build', '--logLevel', 'warn']) !== 0)
+	const quiet = always ? {} : /** @type {const} */ ({ shown: 'ignore' });
+	if (runTool('vite', ['build', '--logLevel', always ? 'info' : 'error'], quiet) !== 0)
 		throw new Problem(
 			'The pages could not be built: the reason is above. A changed source file is the likeliest cause.'
 		);

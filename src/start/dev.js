@@ -6,6 +6,6 @@ import { runTool } from './run.js';
 await orSentence(() => {
 	ensureInstalled();
 	process.exitCode = runTool('vite', ['dev', '--host', '127.0.0.1', ...process.argv.slice(2)], {
-		PIN_TO_PAPER_JOURNAL: journalFolder()
+		env: { PIN_TO_PAPER_JOURNAL: journalFolder() }
 	});
 });

@@ -28,7 +28,7 @@ await orSentence(() => {
 
 	step('Types', () =>
 		stepCounts(
-			runTool('@sveltejs/kit', ['sync'], {}, 'svelte-kit') ||
+			runTool('@sveltejs/kit', ['sync'], { program: 'svelte-kit' }) ||
 				runTool('svelte-check', ['--tsconfig', './tsconfig.json', '--fail-on-warnings', '--output', 'human'])
 		)
 	);
@@ -43,12 +43,10 @@ await orSentence(() => {
 	step('Build', () => stepCounts(built() ? 0 : 1));
 	step('Journeys in the browser', () => {
 		const report = join(reports, 'playwright.json');
-		const code = runTool(
-			'@playwright/test',
-			['test', '--reporter=list,json'],
-			{ PLAYWRIGHT_JSON_OUTPUT_FILE: report },
-			'playwright'
-		);
+		const code = runTool('@playwright/test', ['test', '--reporter=list,json'], {
+			program: 'playwright',
+			env: { PLAYWRIGHT_JSON_OUTPUT_FILE: report }
+		});
 		return playwrightCounts(reportIn(report), code);
 	});
 

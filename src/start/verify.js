@@ -6,6 +6,6 @@ import { runTool } from './run.js';
 await orSentence(() => {
 	ensureInstalled();
 	process.exitCode = runTool('tsx', ['src/lib/server/verify.ts', ...process.argv.slice(2)], {
-		PIN_TO_PAPER_JOURNAL: journalFolder()
+		env: { PIN_TO_PAPER_JOURNAL: journalFolder() }
 	});
 });
