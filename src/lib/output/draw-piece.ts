@@ -1,0 +1,97 @@
+import { cutStretches } from './marks/cutting-line.ts';
+import { drawCentreLine } from './marks/centre-line.ts';
+import { drawDart, drawFoldDart } from './marks/dart.ts';
+import { together } from './marks/drawn.ts';
+import { drawEdge } from './marks/edge-line.ts';
+import { drawGrain } from './marks/grain.ts';
+import { drawLevels } from './marks/level.ts';
+import { drawMark } from './marks/mark.ts';
+import { drawNotch } from './marks/notch.ts';
+import { drawPleat } from './marks/pleat.ts';
+import { movePath, outlineOf } from '../engine/index.ts';
+import type { Path } from '../engine/index.ts';
+import { clearCloth, withLines } from './clear-cloth.ts';
+import { drawLabel } from './label.ts';
+import { nameId } from './name-id.ts';
+import { allowanceTone, pens } from './pens.ts';
+import type { Group, Primitive, Text } from './primitive.ts';
+import type { PlacedPiece } from './sheet.ts';
+import { asLine, setAlong, setBeside } from './words.ts';
+
+/** mm that words keep from lines. */
+const margin = 1.2;
+
+/**
+ * One piece as it is printed: the tone of its allowance, the cloth, balance lines, darts, grain, stitching and cutting lines,
+ * notches, and then the words, wherever these lie on none of the others.
+ */
+export function drawPiece(placed: PlacedPiece, snips: ReadonlyMap<string, number>, version: string): Group {
+	const { piece, motion, cuttingLine, allowanceOf } = placed;
+	const move = (path: Path) => movePath(motion, path);
+	const outline = asLine(outlineOf(piece));
+	const stitching = move(outlineOf(piece));
+	const edges = together(piece.edges.map((edge) => drawEdge(piece, edge, move)));
+	const inner = together([
+		drawLevels(piece, move),
+		...piece.edges.map((edge) => drawCentreLine(piece, edge, outline, move)),
+		...piece.darts.map((dart) => drawDart(piece, dart, move)),
+		...piece.foldDarts.map((dart) => drawFoldDart(piece, dart, move)),
+		...piece.pleats.map((pleat) => drawPleat(piece, pleat, move))
+	]);
+	const grain = drawGrain(piece, move);
+	const notches = together(
+		piece.notches.flatMap((notch) => {
+			const edge = piece.edges.find(({ id }) => id === notch.edge);
+			const count = snips.get(`${piece.id}/${notch.id}`) ?? 1;
+			return edge ? [drawNotch(piece, notch, edge, count, allowanceOf(edge.id), move)] : [];
+		})
+	);
+	const marks = piece.marks.map((mark) => drawMark(piece, mark, motion));
+	const drawn = together([edges, inner, grain, notches]);
+	const cloth = withLines(
+		clearCloth(asLine(stitching)),
+		[...drawn.lines, ...marks.flatMap(({ lines }) => lines)],
+		margin
+	);
+	const label = drawLabel(piece, version, asLine(stitching), placed.foot, cloth);
+	let free = label.cloth;
+	const words: Text[] = [];
+	for (const { name, at, reach } of marks.filter(({ name }) => name !== '')) {
+		const set = setBeside(name, 3.5, at, reach + margin, free);
+		free = set.cloth;
+		words.push(set.text);
+	}
+	for (const wanted of [...grain.words, ...edges.words, ...inner.words]) {
+		const set = setAlong(wanted, free);
+		free = set.cloth;
+		words.push(set.text);
+	}
+	return {
+		kind: 'group',
+		id: nameId('piece', piece.id),
+		parts: [
+			...(cuttingLine ? [{ kind: 'tone', path: cuttingLine, black: allowanceTone } as const] : []),
+			{ kind: 'tone', path: stitching, black: 0 },
+			...inner.parts,
+			...marks.flatMap(({ parts }) => parts),
+			...grain.parts,
+			...edges.parts,
+			...cuttingLines(placed),
+			...notches.parts,
+			...label.texts,
+			...words
+		]
+	};
+}
+
+function cuttingLines({ piece, cuttingLine }: PlacedPiece): Primitive[] {
+	if (!cuttingLine) return [];
+	const stretches = cutStretches(piece, cuttingLine);
+	return stretches.map(({ path, closed }, i) => ({
+		kind: 'line',
+		id: nameId('cutting', piece.id, ...(stretches.length > 1 ? [String(i + 1)] : [])),
+		path,
+		closed,
+		pen: pens.cutting
+	}));
+}
