@@ -1,17 +1,25 @@
-import type { AlterationBase, Step, Unplaced } from '../engine/alteration/types.ts';
-import type { Draft } from '../engine/draft/types.ts';
-import type { Query } from '../engine/review/types.ts';
+import { carry, check, formatDraft, parseAlteration, parseDraft } from '../engine/index.ts';
+import type { Alteration, Draft, Query } from '../engine/index.ts';
 
-export type { AlterationBase, Draft, Query, Step, Unplaced };
-
+/**
+ * The engine as the journal calls it, handed to `openJournal` like the clock, so that a journal can be replayed by another
+ * engine than the one that wrote it.
+ */
 export interface Engine {
-	parseDraft(json: unknown): Draft;
-	formatDraft(draft: Draft): unknown;
-	parseAlteration(json: unknown): AlterationBase;
-	carry(
-		draft: Draft,
-		alterations: readonly AlterationBase[],
-		options?: object
-	): { draft: Draft; applied: readonly Step[]; unplaced: readonly Unplaced[]; queries: readonly Query[] };
-	check(draft: Draft, options?: object): readonly Query[];
+	/** Recorded with every version. */
+	readonly version: string;
+	readonly parseDraft: typeof parseDraft;
+	readonly formatDraft: typeof formatDraft;
+	readonly parseAlteration: typeof parseAlteration;
+	readonly carry: typeof carry;
+	readonly check: typeof check;
 }
+
+/** Raised whenever carrying the same alterations may come to another line than before. */
+const version = '1';
+
+export const thisEngine: Engine = { version, parseDraft, formatDraft, parseAlteration, carry, check };
+
+export type CheckOptions = NonNullable<Parameters<typeof check>[1]>;
+export type { Alteration as EngineAlteration, Draft, Query };
+export type { AlterationBase, Step, Unplaced } from '../engine/index.ts';

@@ -8,14 +8,23 @@ export interface Problem {
 /**
  * What every writing function of the journal answers. Whatever is not `ok` has written nothing.
  *
- * - `stale`: the record has been changed since the form was drawn; `current` is how it stands now (both are to be shown).
+ * - `stale`: the record has been changed since the form was drawn; `current` is how it stands now: the record,
+ *   unless the function says otherwise (both are to be shown).
  * - `unknown`: no such record (404) · `closed`: the record is closed and is not changed any more (409) · `refused`: what was
  *   asked is wrong, with every problem found (400).
  */
-export type Answer<T> =
-	| { readonly ok: true; readonly value: T }
-	| { readonly ok: false; readonly stale: true; readonly current: T }
-	| Refusal;
+export type Answer<T, Current = T> = Kept<T> | Stale<Current> | Refusal;
+
+export interface Kept<T> {
+	readonly ok: true;
+	readonly value: T;
+}
+
+export interface Stale<Current> {
+	readonly ok: false;
+	readonly stale: true;
+	readonly current: Current;
+}
 
 export interface Refusal {
 	readonly ok: false;

@@ -28,6 +28,8 @@ import type {
 export interface Journal {
 	// reading
 	workroom(): TodayAndWaiting;
+	/** Latest first. */
+	garments(): readonly Garment[];
 	wearer(id: string): WearerPage | undefined;
 	garment(id: string): GarmentPage | undefined;
 	toile(id: string): Toile | undefined;
@@ -82,20 +84,26 @@ export interface Journal {
 	previewFitting(fittingId: string): Preview | undefined;
 	/**
 	 * Writes the next version and closes the fitting. Refused while an alteration is not read, where an outline crosses
-	 * itself, where an unplaced alteration is not named in `waiting`, and where nothing stands.
+	 * itself, where an unplaced alteration is not named in `waiting`, and where nothing stands. A stale one answers the preview as
+	 * it is now.
 	 */
-	carryToPaper(fittingId: string, wholeRevision: number, input?: asked.CarryInput): Answer<Version>;
+	carryToPaper(fittingId: string, wholeRevision: number, input?: asked.CarryInput): Answer<Version, Preview>;
 	/** Leaves a query of a version as it is, on purpose. */
 	settleQuery(versionId: string, input: asked.LeftQuery): Answer<Settlement>;
 	/** What taking one carried alteration back out would come to. */
 	previewWithdrawal(alterationId: string): WithdrawalPreview | undefined;
-	/** Takes it back out: everything after it is computed anew from the base draft, as the next version. `latest`: the version number the page was drawn from. */
+	/** Takes it back out: everything after it is computed anew from the base draft, as the next version. `latest`: the version
+	 * number the page was drawn from; a stale one answers the latest version. */
 	withdraw(alterationId: string, latest: number, note?: string): Answer<Version>;
+	/** Leaves out an alteration of a closed fitting that waits for its place; no version changes. */
+	leaveOutWaiting(alterationId: string, note?: string): Answer<Alteration>;
 
 	chooseLining(garmentId: string, revision: number, input: asked.NewLining): Answer<LiningChoice>;
 
 	addNote(input: asked.NewNote): Answer<Note>;
 	reviseNote(id: string, revision: number, text: string): Answer<Note>;
 
+	/** Does several things in one transaction: all of them are kept if the last answer is `ok`, and none if it is not. */
+	together<T, C>(act: () => Answer<T, C>): Answer<T, C>;
 	close(): void;
 }

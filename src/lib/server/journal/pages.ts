@@ -36,7 +36,13 @@ export interface GarmentSummary {
 
 /** Something that waits for a hand, most pressing first. The page has the words; the counts are here. */
 export type Waiting = { readonly garment: Garment } & (
-	| { readonly what: 'fitting-open'; readonly fitting: Fitting; readonly standing: number; readonly notRead: number; readonly openObservations: number }
+	| {
+			readonly what: 'fitting-open';
+			readonly fitting: Fitting;
+			readonly standing: number;
+			readonly notRead: number;
+			readonly openObservations: number;
+	  }
 	| { readonly what: 'queries'; readonly version: VersionSummary; readonly count: number }
 	| { readonly what: 'unplaced'; readonly alterations: readonly Alteration[] }
 	| { readonly what: 'toile-to-fit'; readonly toile: Toile }
@@ -124,6 +130,7 @@ export interface WithdrawalPreview {
 	readonly latest: number;
 	readonly before: Draft;
 	readonly after: Draft;
+	readonly steps: readonly Step[];
 	/** Alterations that no longer find their place without it. */
 	readonly unplaced: readonly Unplaced[];
 	readonly queries: readonly Query[];

@@ -1,6 +1,6 @@
 import type { Measured } from '../../measure/fold.ts';
 import type { Readings as FourReadings } from '../../measure/readings.ts';
-import type { AlterationBase, Draft, Query, Step, Unplaced } from '../engine.ts';
+import type { Draft, EngineAlteration, Query, Step, Unplaced } from '../engine.ts';
 
 /**
  * The journal's records as pages read them: plain frozen data. Lengths in mm, days `YYYY-MM-DD`, times of day `HH:MM`,
@@ -290,7 +290,7 @@ export interface Alteration {
 	/** What the dressmaker chose to do, in the page's words (`took-in`, `let-out` …). */
 	readonly act: string;
 	/** The engine's alteration; its `id` is the record's. Amounts are per layer; absent while not read. */
-	readonly intent: AlterationBase;
+	readonly intent: EngineAlteration;
 	readonly readings: Readings;
 	readonly measured: Measured | null;
 	/** `unplaced`: it found no place, or was refused, when its fitting was carried, and waits. */

@@ -1,6 +1,6 @@
 import type Database from 'better-sqlite3';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
-import type { Engine } from '../engine.ts';
+import type { Draft, Engine } from '../engine.ts';
 import type { Answer } from './answer.ts';
 import type { Day, Instant } from './records.ts';
 
@@ -10,12 +10,14 @@ export interface Store {
 	readonly db: ReturnType<typeof drizzle>;
 	readonly engine: Engine;
 	readonly newId: () => string;
+	/** Frozen drafts at hand, by version id. */
+	readonly drafts: Map<string, Draft>;
 	/** The instant that it is. */
 	now(): Instant;
 	/** The day that it is, in the workroom's own time zone. */
 	today(): Day;
 	/** Runs `write` in one transaction and keeps what it wrote only if its answer is `ok`. May be nested: the outermost decides. */
-	writing<T>(write: () => Answer<T>): Answer<T>;
+	writing<T, C = T>(write: () => Answer<T, C>): Answer<T, C>;
 	/** Runs `read` against one state of the database, whatever other processes write meanwhile. */
 	reading<T>(read: () => T): T;
 }
@@ -26,6 +28,7 @@ export function makeStore(sqlite: Database.Database, clock: () => Date, newId: (
 		db: drizzle(sqlite),
 		engine,
 		newId,
+		drafts: new Map(),
 		now: () => clock().toISOString(),
 		today: () => localDay(clock()),
 		writing(write) {
@@ -45,7 +48,8 @@ export function makeStore(sqlite: Database.Database, clock: () => Date, newId: (
 	};
 }
 
-function localDay(date: Date): Day {
+/** The day of a date in the time zone of this machine, which is the workroom’s. */
+export function localDay(date: Date): Day {
 	const two = (n: number) => String(n).padStart(2, '0');
 	return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }

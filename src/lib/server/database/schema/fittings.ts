@@ -1,6 +1,6 @@
 import { integer, real, sqliteTable, text, uniqueIndex, type AnySQLiteColumn } from 'drizzle-orm/sqlite-core';
 import type { Measured } from '../../../measure/fold.ts';
-import type { AlterationBase } from '../../engine.ts';
+import type { EngineAlteration } from '../../engine.ts';
 import type {
 	Alteration,
 	AsSewn,
@@ -103,7 +103,7 @@ export const alterations = sqliteTable(
 		number: integer('number').notNull(),
 		position: integer('position').notNull(),
 		act: words('act'),
-		intent: json<AlterationBase>('intent'),
+		intent: json<EngineAlteration>('intent'),
 		readings: json<Readings>('readings'),
 		measured: text('measured').$type<Measured>(),
 		state: text('state').$type<Alteration['state']>().notNull(),

@@ -1,0 +1,60 @@
+import { migrationsFolder } from './database/migrations.ts';
+import { openDatabase } from './database/open.ts';
+import { thisEngine, type Engine } from './engine.ts';
+import { alterationActs } from './journal/alteration-acts.ts';
+import { carryActs } from './journal/carry-to-paper.ts';
+import { fittingActs } from './journal/fittings.ts';
+import { forgettingActs } from './journal/forget.ts';
+import { garmentActs } from './journal/garment-acts.ts';
+import type { Journal } from './journal/journal.ts';
+import { liningActs } from './journal/lining.ts';
+import { log } from './journal/log.ts';
+import { noteActs } from './journal/notes.ts';
+import { observationActs } from './journal/observations.ts';
+import { readingActs } from './journal/reading.ts';
+import { makeStore } from './journal/store.ts';
+import { toileActs } from './journal/toiles.ts';
+import { versionActs } from './journal/versions.ts';
+import { wearerActs } from './journal/wearer-acts.ts';
+import { withdrawalActs } from './journal/withdraw.ts';
+
+export { JournalRefused } from './database/refused.ts';
+
+export interface JournalOptions {
+	/** Path of the database file; it is made if there is none, in a folder that is there. */
+	readonly file: string;
+	readonly now: () => Date;
+	/** Short random text, never the same twice. */
+	readonly newId: () => string;
+	/** Folder of SQL migrations; the project's own unless another is given. */
+	readonly migrations?: string;
+	readonly engine?: Engine;
+}
+
+/**
+ * Opens the journal, making or bringing up to date its database first; an older one is copied before that.
+ * Thrown: JournalRefused with a sentence, for a database of a newer release or of another program, with nothing written.
+ */
+export function openJournal(options: JournalOptions): Journal {
+	const { file, now, newId, migrations = migrationsFolder(), engine = thisEngine } = options;
+	const sqlite = openDatabase(file, migrations, now().toISOString());
+	const store = makeStore(sqlite, now, newId, engine);
+	return {
+		...readingActs(store),
+		...log(store),
+		...wearerActs(store),
+		...forgettingActs(store),
+		...garmentActs(store),
+		...toileActs(store),
+		...fittingActs(store),
+		...observationActs(store),
+		...alterationActs(store),
+		...carryActs(store),
+		...withdrawalActs(store),
+		...versionActs(store),
+		...liningActs(store),
+		...noteActs(store),
+		together: (act) => store.writing(act),
+		close: () => sqlite.close()
+	};
+}
