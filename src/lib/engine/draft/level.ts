@@ -31,9 +31,17 @@ export const levelParts: (piece: Piece, level: string) => readonly Level[] = rem
 	(piece: Piece, level: string) => piece.levels.filter((part) => part.level === level)
 );
 
-/** The span of one drawn part; undefined where the line lies wholly outside the piece, or the level is an edge. */
+/**
+ * The span that a drawn part belongs to, one that it may share with parts before and behind it; undefined where the line lies
+ * wholly outside the piece, or the level is an edge.
+ */
 export function levelSpan(piece: Piece, part: Level): LevelSpan | undefined {
-	return 'line' in part ? spanOf(piece, part)?.span : undefined;
+	return 'line' in part ? spansOf(piece, part.level).find(({ parts }) => parts.includes(part))?.span : undefined;
+}
+
+/** Every span of a level that is drawn on a piece. */
+export function levelSpans(piece: Piece, level: string): readonly LevelSpan[] {
+	return spansOf(piece, level).map(({ span }) => span);
 }
 
 /**
@@ -81,22 +89,30 @@ interface PlacedSpan {
 	readonly ends: readonly [End, End];
 }
 
-/** Every span of a level on a piece, drawn parts in one line taken together. */
-const spansOf = rememberedByName((piece: Piece, level: string): readonly PlacedSpan[] => {
-	const drawn = levelParts(piece, level).filter((part) => 'line' in part);
-	return chains(piece, drawn).flatMap((chain) => spanOf(piece, chain) ?? []);
-});
+/** Every span of a level on a piece with the drawn parts that are strung together in it. */
+const spansOf = rememberedByName(
+	(piece: Piece, level: string): readonly (PlacedSpan & { readonly parts: readonly Level[] })[] => {
+		const drawn = levelParts(piece, level).filter((part) => 'line' in part);
+		return chains(piece, drawn).flatMap(({ line, parts }) => {
+			const placed = spanOf(piece, line);
+			return placed ? [{ ...placed, parts }] : [];
+		});
+	}
+);
 
 /** Drawn parts whose spans cover one another are strung together in order, so that the cloth between them counts once. */
-function chains(piece: Piece, parts: readonly DrawnLevel[]): readonly DrawnLevel[] {
-	const left = [...parts];
-	const whole: DrawnLevel[] = [];
-	while (left.length > 0) {
-		let chain = left.shift()!;
+function chains(
+	piece: Piece,
+	drawn: readonly DrawnLevel[]
+): readonly { readonly line: DrawnLevel; readonly parts: readonly DrawnLevel[] }[] {
+	const left = [...drawn];
+	const whole: { line: DrawnLevel; parts: DrawnLevel[] }[] = [];
+	for (let first = left.shift(); first; first = left.shift()) {
+		const chain = { line: first, parts: [first] };
 		for (let i = 0; i < left.length;) {
-			if (covers(piece, chain, left[i]) || covers(piece, left[i], chain)) {
-				chain = strungTogether(chain, left[i]);
-				left.splice(i, 1);
+			if (covers(piece, chain.line, left[i]) || covers(piece, left[i], chain.line)) {
+				chain.line = strungTogether(chain.line, left[i]);
+				chain.parts.push(...left.splice(i, 1));
 				i = 0;
 			} else i++;
 		}

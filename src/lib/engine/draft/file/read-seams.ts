@@ -5,7 +5,6 @@ import { pathEnd, pathStart } from '../../geometry/path.ts';
 import { distance } from '../../geometry/point.ts';
 import { splitName } from '../find.ts';
 import { readableName } from '../readable-name.ts';
-import { sideOfName } from '../undivided-name.ts';
 import type { ReadPiece } from './read-piece.ts';
 import type { Report } from './report.ts';
 import type { SeamFile } from './schema.ts';
@@ -43,7 +42,7 @@ function readSeam({ value: file, at }: Sound<SeamFile>, pieces: ReadonlyMap<stri
 			);
 		}
 	} else {
-		checkUsedOnce(a, b, at, pieces, report);
+		checkUsedOnce(a, b, at, report);
 	}
 	return { id: file.id, name: file.name ?? readableName(file.id), a, b, ease: file.ease ?? 0 };
 }
@@ -106,22 +105,12 @@ function checkFollows(
 	}
 }
 
-/**
- * An edge is on one side of a seam only. The exception is a divided centre seam of several pieces: one that is not divided yet is
- * sewn to its own mirror image there, and is named on both sides.
- */
-function checkUsedOnce(
-	a: readonly RunEdge[],
-	b: readonly RunEdge[],
-	at: string,
-	pieces: ReadonlyMap<string, ReadPiece>,
-	report: Report
-): void {
+/** An edge is on one side of a seam only. */
+function checkUsedOnce(a: readonly RunEdge[], b: readonly RunEdge[], at: string, report: Report): void {
 	const onA = new Map(a.map(({ edge }, i) => [edge, i]));
-	const divided = [...a, ...b].some(({ edge }) => sideOfName(edge) !== undefined);
 	b.forEach(({ edge }, i) => {
 		const before = onA.get(edge);
-		if (before === undefined || (divided && pieces.get(splitName(edge).piece)?.cut === 'pair')) return;
+		if (before === undefined) return;
 		report(
 			`${at}.b[${i}].edge`,
 			`${edge} is already on side a, at ${at}.a[${before}]: for a centre seam write "b": "mirror".`
