@@ -6,7 +6,9 @@ import ts from 'typescript-eslint';
 import svelteConfig from './svelte.config.js';
 
 export default ts.config(
-	{ ignores: ['build/', '.svelte-kit/', 'node_modules/', 'journal/', 'test-results/', 'playwright-report/', 'drizzle/'] },
+	{
+		ignores: ['build/', '.svelte-kit/', 'node_modules/', 'journal/', 'test-results/', 'playwright-report/', 'drizzle/']
+	},
 	js.configs.recommended,
 	...ts.configs.recommended,
 	...svelte.configs.recommended,

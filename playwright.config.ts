@@ -20,6 +20,8 @@ export default defineConfig({
 	reporter: 'list',
 	use: {
 		baseURL: address,
+		actionTimeout: 10_000,
+		navigationTimeout: 20_000,
 		locale: 'en-GB',
 		timezoneId: 'Europe/London',
 		trace: 'retain-on-failure',

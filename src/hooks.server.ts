@@ -1,8 +1,26 @@
+import { building } from '$app/environment';
 import { errorSentence } from '$lib/server/http/error-sentence.ts';
 import { setHeaders } from '$lib/server/http/headers.ts';
 import { mayChange } from '$lib/server/http/same-origin.ts';
-import type { Handle, HandleServerError } from '@sveltejs/kit';
-import { randomUUID } from 'node:crypto';
+import type { Journal } from '$lib/server/journal/journal.ts';
+import { openJournal } from '$lib/server/open-journal.ts';
+import { shortId } from '$lib/server/short-id.ts';
+import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+
+let journal: Journal | undefined;
+
+/** Opens the journal once, before the first request. */
+export const init: ServerInit = () => {
+	if (building) return;
+	const folder = process.env.PIN_TO_PAPER_JOURNAL ?? 'journal';
+	mkdirSync(folder, { recursive: true });
+	const opened = openJournal({ file: join(folder, 'journal.sqlite'), now: () => new Date(), newId: shortId });
+	journal = opened;
+	// Sent by src/start/serve.js when the last request is answered.
+	process.once('sveltekit:shutdown', () => opened.close());
+};
 
 export const handle: Handle = async ({ event, resolve }) => {
 	if (!mayChange(event.request, event.url))
@@ -10,6 +28,8 @@ export const handle: Handle = async ({ event, resolve }) => {
 			status: 403,
 			headers: { 'content-type': 'text/plain; charset=utf-8' }
 		});
+	if (!journal) throw new Error('A request came before the journal was open.');
+	event.locals.journal = journal;
 	const response = await resolve(event);
 	setHeaders(response.headers, event.url.pathname);
 	return response;
@@ -17,7 +37,7 @@ export const handle: Handle = async ({ event, resolve }) => {
 
 /** A sentence for the page; for our own mistakes also a line in the log under the same id. */
 export const handleError: HandleServerError = ({ error, event, status }) => {
-	const id = randomUUID().slice(0, 8);
+	const id = shortId();
 	if (status < 500) return { message: errorSentence(status, id) };
 	console.error(`[${id}] ${event.request.method} ${event.url.pathname}`, error);
 	return { message: errorSentence(status, id), id };

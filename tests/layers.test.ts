@@ -71,7 +71,8 @@ describe('a made-up source that crosses a line is found out', () => {
 		['src/lib/measure/a.ts', `export const now = () => new Date();`],
 		['src/lib/output/a.ts', `const at = Date.now();`],
 		['src/lib/server/a.ts', `const at = new Date();`],
-		['src/lib/intake/a.ts', `const home = process.env.HOME;`]
+		['src/lib/intake/a.ts', `const home = process.env.HOME;`],
+		['src/lib/engine/draft/a.ts', `document.title = 'x'; `]
 	])('%s with %s', (path, text) => {
 		expect(purityProblems([{ path, text }])).toHaveLength(1);
 	});
@@ -92,8 +93,9 @@ describe('a made-up source that keeps to the lines is let through', () => {
 		expect(layerProblems([{ path, text }])).toEqual([]);
 	});
 
-	test('a date made from something given is no clock', () => {
-		expect(purityProblems([{ path: 'src/lib/output/a.ts', text: `new Date(0); Date.UTC(2000, 1);` }])).toEqual([]);
+	test('a date made from something given is no clock, and a document handed in is no page', () => {
+		const text = `new Date(0); Date.UTC(2000, 1); const end = (document: Pdf) => document.end();`;
+		expect(purityProblems([{ path: 'src/lib/output/a.ts', text }])).toEqual([]);
 	});
 });
 

@@ -138,10 +138,12 @@ export async function serve({ asked, usual = 1898, load = builtHandler } = {}) {
 	/** @param {string} signal */
 	const stop = async (signal) => {
 		const closed = new Promise((resolve) => server.close(resolve));
-		server.closeIdleConnections();
-		const timer = setTimeout(() => server.closeAllConnections(), patience);
+		// A connection that is kept alive falls idle only after its answer, so idle ones are looked for again and again.
+		const sweep = setInterval(() => server.closeIdleConnections(), 50);
+		const limit = setTimeout(() => server.closeAllConnections(), patience);
 		await closed;
-		clearTimeout(timer);
+		clearInterval(sweep);
+		clearTimeout(limit);
 		// The pages' side closes the journal when it hears this (src/hooks.server.ts).
 		// @ts-expect-error adapter-node's event, which Node's types do not list
 		process.emit('sveltekit:shutdown', signal);

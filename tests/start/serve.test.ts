@@ -20,7 +20,7 @@ function ask(
 	headers: Record<string, string> = {}
 ): Promise<{ status: number; text: string; headers: IncomingHttpHeaders }> {
 	return new Promise((resolve, reject) => {
-		const asked = request(address, { headers }, (response) => {
+		const asked = request(address, { headers, agent: false }, (response) => {
 			let text = '';
 			response.setEncoding('utf8').on('data', (part) => (text += part));
 			response.on('end', () => resolve({ status: response.statusCode ?? 0, text, headers: response.headers }));
