@@ -6,6 +6,7 @@ import { drawEdge } from './marks/edge-line.ts';
 import { drawGrain } from './marks/grain.ts';
 import { drawLevels } from './marks/level.ts';
 import { drawMark } from './marks/mark.ts';
+import type { DrawnMark } from './marks/mark.ts';
 import { drawNotch } from './marks/notch.ts';
 import { drawPleat } from './marks/pleat.ts';
 import { movePath, outlineOf } from '../engine/index.ts';
@@ -25,12 +26,12 @@ const margin = 1.2;
  * One piece as it is printed: the tone of its allowance, the cloth, balance lines, darts, grain, stitching and cutting lines,
  * notches, and then the words, wherever these lie on none of the others.
  */
-export function drawPiece(placed: PlacedPiece, snips: ReadonlyMap<string, number>, version: string): Group {
-	const { piece, motion, cuttingLine, allowanceOf } = placed;
+export function drawPiece(placed: PlacedPiece, version: string): Group {
+	const { piece, cut, motion, cuttingLine } = placed;
 	const move = (path: Path) => movePath(motion, path);
 	const outline = asLine(outlineOf(piece));
 	const stitching = move(outlineOf(piece));
-	const edges = together(piece.edges.map((edge) => drawEdge(piece, edge, move)));
+	const edges = together(piece.edges.map((edge) => drawEdge(piece, edge, cuttingLine ? cut.fold : undefined, move)));
 	const inner = together([
 		drawLevels(piece, move),
 		...piece.edges.map((edge) => drawCentreLine(piece, edge, outline, move)),
@@ -39,13 +40,7 @@ export function drawPiece(placed: PlacedPiece, snips: ReadonlyMap<string, number
 		...piece.pleats.map((pleat) => drawPleat(piece, pleat, move))
 	]);
 	const grain = drawGrain(piece, move);
-	const notches = together(
-		piece.notches.flatMap((notch) => {
-			const edge = piece.edges.find(({ id }) => id === notch.edge);
-			const count = snips.get(`${piece.id}/${notch.id}`) ?? 1;
-			return edge ? [drawNotch(piece, notch, edge, count, allowanceOf(edge.id), move)] : [];
-		})
-	);
+	const notches = together(cut.notches.map((notch) => drawNotch(piece, notch, move)));
 	const marks = piece.marks.map((mark) => drawMark(piece, mark, motion));
 	const drawn = together([edges, inner, grain, notches]);
 	const cloth = withLines(
@@ -56,7 +51,7 @@ export function drawPiece(placed: PlacedPiece, snips: ReadonlyMap<string, number
 	const label = drawLabel(piece, version, asLine(stitching), placed.foot, cloth);
 	let free = label.cloth;
 	const words: Text[] = [];
-	for (const { name, at, reach } of marks.filter(({ name }) => name !== '')) {
+	for (const { name, at, reach } of firstOfEachName(marks)) {
 		const set = setBeside(name, 3.5, at, reach + margin, free);
 		free = set.cloth;
 		words.push(set.text);
@@ -84,9 +79,15 @@ export function drawPiece(placed: PlacedPiece, snips: ReadonlyMap<string, number
 	};
 }
 
-function cuttingLines({ piece, cuttingLine }: PlacedPiece): Primitive[] {
+/** A row of buttons is named at the first. */
+function firstOfEachName(marks: readonly DrawnMark[]): readonly DrawnMark[] {
+	return marks.filter(({ name }, i) => name !== '' && marks.findIndex((mark) => mark.name === name) === i);
+}
+
+function cuttingLines({ piece, motion, cuttingLine }: PlacedPiece): Primitive[] {
 	if (!cuttingLine) return [];
-	const stretches = cutStretches(piece, cuttingLine);
+	const folds = piece.edges.filter(({ kind }) => kind === 'fold').map(({ path }) => movePath(motion, path));
+	const stretches = cutStretches(cuttingLine, folds);
 	return stretches.map(({ path, closed }, i) => ({
 		kind: 'line',
 		id: nameId('cutting', piece.id, ...(stretches.length > 1 ? [String(i + 1)] : [])),

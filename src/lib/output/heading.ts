@@ -1,7 +1,7 @@
 import { formatLength } from '../measure/format-length.ts';
 import { inch } from '../measure/units.ts';
-import { findEdge } from '../engine/index.ts';
 import type { Point } from '../engine/index.ts';
+import type { CutPiece } from './cut-piece.ts';
 import { initials } from './initials.ts';
 import type { PatternSheetInput } from './pattern-input.ts';
 import { pens } from './pens.ts';
@@ -35,9 +35,9 @@ const titleWidth = 230;
 /** The least width that the heading takes, mm. */
 export const headingWidth = titleAt + titleWidth;
 
-export function layHeading(input: PatternSheetInput, at: Point, width: number): Heading {
+export function layHeading(input: PatternSheetInput, cut: readonly CutPiece[], at: Point, width: number): Heading {
 	const [x, y] = at;
-	const { texts, height } = titleBlock(input, [x + titleAt, y], Math.max(titleWidth, width - titleAt));
+	const { texts, height } = titleBlock(titleLines(input, cut), [x + titleAt, y], Math.max(titleWidth, width - titleAt));
 	const second = x + centimetreSide + gap;
 	return {
 		at,
@@ -61,10 +61,10 @@ interface TitleLine {
 	readonly weight: Weight;
 }
 
-function titleBlock(input: PatternSheetInput, [x, y]: Point, width: number): { texts: Text[]; height: number } {
+function titleBlock(lines: readonly TitleLine[], [x, y]: Point, width: number): { texts: Text[]; height: number } {
 	const texts: Text[] = [];
 	let top = y - 2;
-	for (const { text, size, weight } of titleLines(input)) {
+	for (const { text, size, weight } of lines) {
 		for (const part of wrappedText(text, width, size, weight)) {
 			const box = size * 1.3;
 			const baseline = top + box / 2 + lineBox.baseline * size;
@@ -76,7 +76,7 @@ function titleBlock(input: PatternSheetInput, [x, y]: Point, width: number): { t
 	return { texts, height: top - y };
 }
 
-function titleLines(input: PatternSheetInput): TitleLine[] {
+function titleLines(input: PatternSheetInput, cut: readonly CutPiece[]): TitleLine[] {
 	const { title, lines } = input;
 	const wearer = initials(title.wearer);
 	const version = versionWords(title.version);
@@ -92,7 +92,7 @@ function titleLines(input: PatternSheetInput): TitleLine[] {
 			? [plain('Lining: the structural layer that the fashion fabric is mounted on, not a loose lining.')]
 			: []),
 		...(lines === 'with allowances'
-			? allowanceSentences(input).map(plain)
+			? allowanceSentences(input, cut).map(plain)
 			: [bold('Stitching lines only: add the allowances when cutting.')]),
 		...(title.version > 0 ? [bold(`Replaces ${replaced(title.version - 1)}: do not cut that one.`)] : [])
 	];
@@ -102,14 +102,15 @@ function replaced(version: number): string {
 	return version === 0 ? 'the base draft' : versionWords(version);
 }
 
-/** The allowance of most edges, and after it what others have: amount by amount, the largest first, edges by name. */
-function allowanceSentences({ draft, allowances, unit }: PatternSheetInput): string[] {
+/** The allowance of most edges, and after it what others have: amount by amount, the largest first, piece by piece. */
+function allowanceSentences({ allowances, unit }: PatternSheetInput, cut: readonly CutPiece[]): string[] {
 	const said = (mm: number) => formatLength(mm, unit, { denominator: 16 }).text;
 	const others = new Map<number, string[]>();
-	for (const [name, mm] of Object.entries(allowances.edges ?? {})) {
-		const found = findEdge(draft, name);
-		if (!found || found.edge.kind === 'fold' || mm === allowances.default) continue;
-		others.set(mm, [...(others.get(mm) ?? []), `${found.piece.name}, ${found.edge.name}`]);
+	for (const { name, edges } of cut) {
+		for (const { kind, allowance, name: edge } of edges) {
+			if (kind === 'fold' || allowance === allowances.default) continue;
+			others.set(allowance, [...(others.get(allowance) ?? []), `${name}, ${edge}`]);
+		}
 	}
 	return [
 		`Thick line: stitch. Fine line: cut. Allowance ${said(allowances.default)}${others.size > 0 ? ', but' : ''}`,

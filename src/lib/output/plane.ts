@@ -1,10 +1,17 @@
-import { pointAt, tangentAt } from '../engine/index.ts';
+import { parsePathData, pointAt, tangentAt } from '../engine/index.ts';
 import type { Path, Point } from '../engine/index.ts';
 
 /*
  * The little geometry that drawing needs on top of what the engine's door offers. mm; x to the right, y down; no unit
  * vectors but where said.
  */
+
+/** Path data that the engine itself wrote. */
+export function ownPath(data: string): Path {
+	const parsed = parsePathData(data);
+	if ('problem' in parsed) throw new Error(`path data of our own does not read: ${parsed.problem}`);
+	return parsed.path;
+}
 
 /** `by` times a step away from a point. */
 export function stepped(from: Point, step: Point, by = 1): Point {

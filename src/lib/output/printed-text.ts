@@ -2,13 +2,15 @@
 const unprintable = /[\p{Cc}\p{Cs}\ufffe\uffff]/gu;
 
 /**
- * A line of text as it is printed: what cannot be printed becomes a space, letters are composed, and a typed fraction gets
+ * A line of text as it is printed: what cannot be printed becomes a space, spaces become one, letters are composed, and a typed fraction gets
  * the fraction slash, which every shaping engine sets as a fraction (Unicode Standard, chapter 6, “Fraction Slash”), with a
  * thin space before it so that the whole number is not drawn into it.
  */
 export function printedText(text: string): string {
 	return text
 		.replace(unprintable, ' ')
+		.replace(/ +/g, ' ')
+		.trim()
 		.normalize('NFC')
 		.replace(
 			/(?:(\d) )?\b(\d{1,2})\/(\d{1,2})\b(?![/\d])/g,

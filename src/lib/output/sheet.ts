@@ -1,19 +1,20 @@
-import { cuttingLines, movePath, outlineOf, parsePathData, pathBox } from '../engine/index.ts';
+import { cuttingLines, movePath, outlineOf, pathBox } from '../engine/index.ts';
 import type { Motion, Path, Piece, Point } from '../engine/index.ts';
+import type { CutPiece } from './cut-piece.ts';
 import { headingWidth, layHeading } from './heading.ts';
 import type { Heading } from './heading.ts';
 import type { PatternSheetInput } from './pattern-input.ts';
+import { ownPath } from './plane.ts';
 import { layOnShelves } from './shelves.ts';
 import type { Laid } from './shelves.ts';
 
 /** One piece on the sheet. Its motion leads from the piece's own coordinates to mm on the sheet. */
 export interface PlacedPiece {
 	readonly piece: Piece;
+	readonly cut: CutPiece;
 	readonly motion: Motion;
 	/** On the sheet; absent where only stitching lines are printed. */
 	readonly cuttingLine?: Path;
-	/** mm beyond an edge of this piece, as far as a notch may reach: the allowance, or a little where none is printed. */
-	readonly allowanceOf: (edge: string) => number;
 	/** The middle of its lower side on the sheet. */
 	readonly foot: Point;
 }
@@ -40,8 +41,8 @@ const usualWidth = 841;
 /** No side may be longer: 200 in, the greatest page of a PDF (ISO 32000-1, annex C.2: 14 400 units of 1/72 in). */
 export const longestSide = 5080;
 
-/** How far a notch reaches outward where no allowance is printed, mm. */
-const notchWithoutAllowance = 4;
+/** Where no allowance is printed, notches are as long as if it were this, mm. */
+const unprintedAllowance = 4;
 
 /**
  * Lays out a version: the heading, and below it the pieces on shelves by height, each as it lies on the table; left halves
@@ -65,26 +66,19 @@ export function layPatternSheet(input: PatternSheetInput): PatternSheet {
 
 interface LoosePiece {
 	readonly piece: Piece;
+	readonly cut: CutPiece;
 	readonly turnedOver: boolean;
 	/** Turned over if it is a left half, but not yet laid anywhere: the cutting line, or the stitching line if that is all. */
 	readonly outline: Path;
 }
 
 function loosePieces({ draft, allowances, lines }: PatternSheetInput): LoosePiece[] {
-	const cut = lines === 'with allowances' ? cuttingLines(draft, allowances) : [];
-	return draft.pieces.map((piece) => {
+	const cut = cuttingLines(draft, lines === 'with allowances' ? allowances : { default: unprintedAllowance });
+	return draft.pieces.map((piece, i) => {
 		const turnedOver = piece.side === 'left';
-		const outline = lines === 'with allowances' ? cutOutline(cut, piece.id) : outlineOf(piece);
-		return { piece, turnedOver, outline: movePath(laid(turnedOver, 0, 0), outline) };
+		const outline = lines === 'with allowances' ? ownPath(cut[i].outline) : outlineOf(piece);
+		return { piece, cut: cut[i], turnedOver, outline: movePath(laid(turnedOver, 0, 0), outline) };
 	});
-}
-
-function cutOutline(cut: ReturnType<typeof cuttingLines>, piece: string): Path {
-	const found = cut.find((candidate) => candidate.piece === piece);
-	if (!found) throw new Error(`there is no cutting line for ${piece}`);
-	const parsed = parsePathData(found.outline);
-	if ('problem' in parsed) throw new Error(`the cutting line of ${piece} does not read: ${parsed.problem}`);
-	return parsed.path;
 }
 
 function sheetOf(
@@ -93,25 +87,28 @@ function sheetOf(
 	{ corners, width, height }: Laid
 ): PatternSheet {
 	const inner = Math.max(width, headingWidth);
-	const heading = layHeading(input, [border, border], inner);
+	const heading = layHeading(
+		input,
+		loose.map(({ cut }) => cut),
+		[border, border],
+		inner
+	);
 	const top = border + heading.height + gap;
 	const withAllowances = input.lines === 'with allowances';
-	const { allowances } = input;
 	return {
 		input,
 		width: Math.ceil(inner + 2 * border),
 		height: Math.ceil(top + height + border),
 		heading,
-		pieces: loose.map(({ piece, turnedOver, outline }, i) => {
+		pieces: loose.map(({ piece, cut, turnedOver, outline }, i) => {
 			const box = pathBox(outline);
 			const [x, y] = corners[i];
 			const [dx, dy] = [border + x - box.left, top + y - box.top];
 			return {
 				piece,
+				cut,
 				motion: laid(turnedOver, dx, dy),
 				...(withAllowances ? { cuttingLine: movePath(laid(false, dx, dy), outline) } : {}),
-				allowanceOf: (edge) =>
-					withAllowances ? (allowances.edges?.[`${piece.id}/${edge}`] ?? allowances.default) : notchWithoutAllowance,
 				foot: [border + x + (box.right - box.left) / 2, top + y + box.bottom - box.top]
 			};
 		})

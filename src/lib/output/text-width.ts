@@ -10,6 +10,10 @@ const advances = [
 	264, 405, 568
 ] as const;
 
+/** Of the other characters that a sheet says itself; figures beside a fraction slash are set small. */
+const special: Readonly<Record<string, number>> = { '″': 420, '·': 236, '’': 202, '⁄': 289, '\u2009': 128 };
+const smallFigure = 450;
+
 /** What any other character is taken to need. Wide enough for the Latin, Greek and Cyrillic letters of the family but a few. */
 const otherwise = 760;
 
@@ -22,8 +26,12 @@ const boldShare = 1.06;
  */
 export function textWidth(text: string, size: number, weight: Weight): number {
 	let thousandths = 0;
-	for (const character of printedText(text)) {
-		thousandths += advances[(character.codePointAt(0) as number) - 32] ?? otherwise;
+	for (const part of printedText(text).split(/(\d+⁄\d+)/)) {
+		const figure = part.includes('⁄') ? smallFigure : undefined;
+		for (const character of part) {
+			const own = special[character] ?? figure ?? advances[(character.codePointAt(0) as number) - 32];
+			thousandths += own ?? otherwise;
+		}
 	}
 	return (thousandths / 1000) * size * (weight === 'bold' ? boldShare : 1);
 }
@@ -32,7 +40,9 @@ export function textWidth(text: string, size: number, weight: Weight): number {
 export function wrappedText(text: string, width: number, size: number, weight: Weight): string[] {
 	const lines: string[] = [];
 	let line = '';
-	for (const word of text.split(/\s+/).filter((word) => word !== '')) {
+	for (const word of printedText(text)
+		.split(' ')
+		.filter((word) => word !== '')) {
 		const longer = line === '' ? word : `${line} ${word}`;
 		if (line !== '' && textWidth(longer, size, weight) > width) {
 			lines.push(line);

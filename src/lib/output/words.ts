@@ -95,19 +95,20 @@ export function setBeside(
 ): { readonly text: Text; readonly cloth: ClearCloth } {
 	const width = textWidth(text, size, 'regular') + 2 * beforeAndAfter;
 	const height = lineBox.height * size;
-	const across = away + width / 2;
-	const down = away + height / 2;
-	const corner = away / 2 + height / 2;
-	const spots = [
-		[across, 0],
-		[-across, 0],
-		[across, -corner],
-		[across, corner],
-		[-across, -corner],
-		[-across, corner],
-		[0, -down],
-		[0, down]
-	].map(([dx, dy]) => ({ box: { middle: [point[0] + dx, point[1] + dy] as Point, width, height, turn: 0 } }));
+	const spots = [0, 2, 5, 9].flatMap((farther) => {
+		const across = away + farther + width / 2;
+		const down = away + farther + height / 2;
+		return [
+			[across, 0],
+			[-across, 0],
+			[across, -down],
+			[across, down],
+			[-across, -down],
+			[-across, down],
+			[0, -down],
+			[0, down]
+		].map(([dx, dy]) => ({ box: { middle: [point[0] + dx, point[1] + dy] as Point, width, height, turn: 0 } }));
+	});
 	const { box } = clearest(spots, cloth);
 	return { text: centredText(text, size, 'regular', box.middle), cloth: withRectangle(cloth, box) };
 }

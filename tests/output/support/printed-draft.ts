@@ -87,11 +87,12 @@ export const printedDraft: Draft = parseDraft({
 			marks: [
 				{ id: 'bust-point', kind: 'bust-point', at: [112, 205] },
 				{ id: 'b1', kind: 'button', at: [186, 150] },
+				{ id: 'b2', kind: 'button', at: [184, 180] },
 				{ id: 'h1', kind: 'buttonhole', at: [186, 290] }
 			],
 			grain: [
-				[158, 215],
-				[158, 320]
+				[145, 215],
+				[145, 320]
 			]
 		},
 		{

@@ -1,18 +1,19 @@
-import type { Path, Piece, Point, Segment } from '../../engine/index.ts';
+import type { Path, Point, Segment } from '../../engine/index.ts';
 
 /** A line this near to a fold lies on it, mm. */
 const near = 1e-3;
 
 /**
- * The cutting line in the stretches that the shears follow: all of it, but for what lies on a fold, where nothing is cut.
- * Stretches are open paths; without a fold there is one, closed.
+ * The cutting line in the stretches that the shears follow: all of it, but for what lies on the straight line of a fold, where
+ * nothing is cut. Stretches are open paths; without a fold there is one, closed.
  */
-export function cutStretches(piece: Piece, outline: Path): { readonly path: Path; readonly closed: boolean }[] {
-	const folds = piece.edges
-		.filter(({ kind }) => kind === 'fold')
-		.map(({ path }) => [path[0].from, path[path.length - 1].to] as const);
+export function cutStretches(
+	outline: Path,
+	folds: readonly Path[]
+): { readonly path: Path; readonly closed: boolean }[] {
+	const ends = folds.map((path) => [path[0].from, path[path.length - 1].to] as const);
 	const onFold = (segment: Segment) =>
-		folds.some(([from, to]) => isOn(segment.from, from, to) && isOn(segment.to, from, to)) && segment.kind === 'line';
+		ends.some(([from, to]) => isOn(segment.from, from, to) && isOn(segment.to, from, to)) && segment.kind === 'line';
 	const first = outline.findIndex(onFold);
 	if (first < 0) return [{ path: outline, closed: true }];
 	const stretches: Segment[][] = [];

@@ -1,41 +1,26 @@
-import { pathLength } from '../../engine/index.ts';
-import type { Edge, Notch, Path, Piece } from '../../engine/index.ts';
+import type { Path, Piece, Point } from '../../engine/index.ts';
+import type { CutNotch } from '../cut-piece.ts';
 import { nameId } from '../name-id.ts';
 import { pens } from '../pens.ts';
-import { besideEdge, through } from '../plane.ts';
+import { stepped, through } from '../plane.ts';
 import type { Line } from '../primitive.ts';
 import { asLine } from '../words.ts';
 import type { Drawn } from './drawn.ts';
 
-/** Reach of a snip on either side of the stitching line, and from one snip to the next, mm. */
-const outwardReach = 6;
-const inwardReach = 1.2;
+/** How far a snip reaches into the cloth, so that it is seen to cross the stitching line; and from snip to snip, mm. */
+const inward = 1.2;
 const apart = 1.8;
 
-/**
- * A notch as one, two or three snips across the stitching line, square to it, outward as far as 6 mm but never farther than
- * the allowance goes. Several snips stand evenly about the notch's place.
- */
-export function drawNotch(
-	piece: Piece,
-	notch: Notch,
-	edge: Edge,
-	snips: number,
-	allowance: number,
-	move: (path: Path) => Path
-): Drawn {
-	const length = pathLength(edge.path);
-	const cuts = Array.from({ length: snips }, (_, i) => {
-		const s = Math.min(length, Math.max(0, notch.at + (i - (snips - 1) / 2) * apart));
-		return move(
-			through(besideEdge(edge.path, s, -inwardReach), besideEdge(edge.path, s, Math.min(outwardReach, allowance)))
-		);
+/** A notch as one, two or three snips across the stitching line, square to it and outward, evenly about its place. */
+export function drawNotch(piece: Piece, notch: CutNotch, move: (path: Path) => Path): Drawn {
+	const along: Point = [-notch.outward[1], notch.outward[0]];
+	const snips = Array.from({ length: notch.count }, (_, i) => {
+		const at = stepped(notch.at, along, (i - (notch.count - 1) / 2) * apart);
+		return move(through(stepped(at, notch.outward, -inward), stepped(at, notch.outward, notch.length)));
 	});
-	const parts: Line[] = cuts.map((path, i) => ({
-		kind: 'line',
-		id: nameId('notch', piece.id, notch.id, ...(snips > 1 ? [String(i + 1)] : [])),
-		path,
-		pen: pens.snip
-	}));
-	return { parts, lines: cuts.map(asLine), words: [] };
+	const parts = snips.map((path, i): Line => {
+		const id = nameId('notch', piece.id, notch.id, ...(snips.length > 1 ? [String(i + 1)] : []));
+		return { kind: 'line', id, path, pen: pens.snip };
+	});
+	return { parts, lines: snips.map(asLine), words: [] };
 }
