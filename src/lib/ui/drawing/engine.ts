@@ -1,0 +1,15 @@
+export { edgePairs, piecePairs } from '../../engine/review/same-feature.ts';
+export type { EdgePair, PiecePair } from '../../engine/review/same-feature.ts';
+export { dartLegs, foldDartLegs } from '../../engine/draft/dart-legs.ts';
+export { undividedName, sideOfName } from '../../engine/draft/undivided-name.ts';
+export { levelSpan } from '../../engine/draft/level.ts';
+export { outlineOf } from '../../engine/draft/outline.ts';
+export { seamRun } from '../../engine/draft/seam.ts';
+export { flatten } from '../../engine/geometry/flatten.ts';
+export { nearestOn } from '../../engine/geometry/nearest.ts';
+export { movePath, movePoint } from '../../engine/geometry/motion.ts';
+export { pathLength, pointAt, portion, tangentAt, reversedPath, pathBox } from '../../engine/geometry/path.ts';
+export { parsePathData } from '../../engine/geometry/path-data.ts';
+export type * from '../../engine/draft/types.ts';
+export type * from '../../engine/geometry/types.ts';
+export type * from '../../engine/alteration/types.ts';

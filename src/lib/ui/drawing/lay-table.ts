@@ -1,0 +1,111 @@
+import { findPieceIn, laidPieces } from './laid-pieces.ts';
+import type { CutLine } from './laid-pieces.ts';
+import { piecePairs, undividedName, sideOfName } from './engine.ts';
+import type { Draft, Piece, PiecePair } from './engine.ts';
+import type { Unit } from '../../measure/units.ts';
+import { balanceAcross } from './balance.ts';
+import { captionGap } from './caption-gap.ts';
+import { clearance } from './clearance.ts';
+import { crossStep, measureStrip } from './measure-strip.ts';
+import { drawPiece } from './piece-scene.ts';
+import { pieceWords } from './piece-words-placed.ts';
+import { placePins } from './pins.ts';
+import type { Material, PinOnDrawing, Scene } from './scene.ts';
+import { notchCuts } from './snips.ts';
+
+export interface TableOptions {
+	readonly unit: Unit;
+	/** px of the drawing at its own size; it is shown as wide as the table. 850 if left out. */
+	readonly width?: number;
+	/** Lines before in basting, lines after pricked, bands between, where the two differ. */
+	readonly before?: Draft;
+	/** The cutting lines that the cloth shown has, as `cuttingLines` gives them: of the toile, or of the version. */
+	readonly cut?: readonly CutLine[];
+	readonly material?: Material;
+	/** The wearer's side that is shown; the left half is the mirror image. */
+	readonly side?: 'right' | 'left';
+	/** Only these pieces; all if left out. */
+	readonly pieces?: readonly string[];
+	/** The balance line that stands level first; the waist if there is one. */
+	readonly anchor?: string;
+	readonly pins?: readonly PinOnDrawing[];
+	/** Whole names of edges that chalk is rubbed along: the seam in hand, on both its pieces. */
+	readonly selected?: readonly string[];
+	/** px of free table that a caption over the drawing needs; 0: no caption there. */
+	readonly caption?: number;
+	/** Without crosses and measure: a drawing on white paper. */
+	readonly bare?: boolean;
+}
+
+/** Room at the left for the names of the balance lines, and round the pieces, px. */
+const margins = { left: 84, right: 18, top: 18, foot: 20 } as const;
+const stripHeight = 25;
+
+/**
+ * Pieces laid on the table at one true scale: the body in a row on common balance lines, waist level with waist; sleeves and
+ * other limbs lying along below. Geometry in px of the drawing; every code is in the scene by its own name.
+ */
+export function layTable(draft: Draft, options: TableOptions): Scene {
+	const { unit, width = 850, before, side = 'right', bare = false } = options;
+	const shown = piecesShown(draft, options);
+	const clear = clearance();
+	const top = margins.top;
+	const layout = laidPieces(shown, {
+		cut: options.cut ?? [],
+		...(before && { pairs: pairsBy(before, draft) }),
+		left: bare ? 12 : margins.left,
+		right: width - margins.right,
+		top,
+		mirrored: side === 'left',
+		...(options.anchor !== undefined && { anchor: options.anchor })
+	});
+	const cuts = notchCuts(draft);
+	const drawn = layout.placed.map((placed) =>
+		drawPiece({ ...placed, cuts, selected: options.selected ?? [], thin: false, clear })
+	);
+	const foot = layout.bottom + margins.foot;
+	const height = bare ? foot : foot + stripHeight;
+	const balance = bare ? [] : balanceAcross(drawn, layout.placed, width);
+	const worded = drawn.map((piece) => ({ piece, ...pieceWords(piece) }));
+	const pins = placePins(options.pins ?? [], drawn, { clear, width, height: foot, unit, thin: false });
+	const gap = options.caption ? captionGap(clear, width, options.caption) : undefined;
+	const step = crossStep(layout.scale, unit);
+	const zero = layout.zero;
+	return {
+		width,
+		height: Math.round(height),
+		scale: layout.scale,
+		unit,
+		material: options.material ?? 'white',
+		thin: false,
+		...(!bare && { crosses: { step, x: zero % step, y: top % step } }),
+		...(!bare && { measure: measureStrip(layout.scale, unit, zero, width, Math.round(height) - stripHeight) }),
+		balance,
+		pieces: worded.map(({ piece: { scene }, words, grainWord }) => ({
+			...scene,
+			words,
+			...(scene.grain && { grain: { ...scene.grain, ...(grainWord && { word: grainWord }) } })
+		})),
+		pins,
+		...(gap && { captionGap: gap })
+	};
+}
+
+/** The pieces of one side of the wearer, as asked for; the left half from the front round to the back, as it lies mirrored. */
+export function piecesShown(
+	draft: Draft,
+	{ side = 'right', pieces }: Pick<TableOptions, 'side' | 'pieces'>
+): readonly Piece[] {
+	const shown = draft.pieces.filter((piece) => {
+		const own = sideOfName(piece.id) ?? (piece.side === 'both' ? undefined : piece.side);
+		if (own !== undefined && own !== side) return false;
+		return pieces === undefined || pieces.some((id) => id === piece.id || id === undividedName(piece.id));
+	});
+	return side === 'left' ? [...shown].reverse() : shown;
+}
+
+/** What each piece was before, by the id that it has now. */
+function pairsBy(before: Draft, after: Draft): ReadonlyMap<string, PiecePair> {
+	const pairs = piecePairs(before, after).filter((pair) => pair.before && pair.after);
+	return new Map(pairs.map((pair) => [findPieceIn(after, pair).id, pair]));
+}

@@ -1,0 +1,187 @@
+import {
+	edgePairs,
+	flatten,
+	levelSpan,
+	movePath,
+	movePoint,
+	nearestOn,
+	outlineOf,
+	pathLength,
+	pointAt
+} from './engine.ts';
+import type { EdgePair, Motion, Path, Piece, PiecePair, Point } from './engine.ts';
+import { bandsBetween } from './bands.ts';
+import { centreLine } from './centre-line.ts';
+import type { Clearance } from './clearance.ts';
+import { dartScenes, laidDarts } from './darts.ts';
+import type { LaidDart } from './darts.ts';
+import { moved } from './frame.ts';
+import { partedLine } from './moved-lines.ts';
+import { pathText, pointsText, strokesText } from './path-text.ts';
+import { cutWords } from './piece-words.ts';
+import { pointMark } from './point-marks.ts';
+import type { Band, PieceScene } from './scene.ts';
+import { foldHooks, grainLine, notchStrokes } from './snips.ts';
+import type { Cuts } from './snips.ts';
+import { turnsOver } from './vectors.ts';
+
+/** A piece in its place on the table. */
+export interface PlacedPiece {
+	readonly piece: Piece;
+	/** What it was before, where old lines are to be shown; laid over it by `beforeMotion`. */
+	readonly pair?: PiecePair;
+	readonly motion: Motion;
+	readonly beforeMotion: Motion;
+	/** The line that it was cut on, in its own mm. */
+	readonly cut?: Path;
+	readonly cuts: ReadonlyMap<string, Cuts>;
+	/** Whole names of the edges that chalk is rubbed along. */
+	readonly selected: readonly string[];
+	readonly thin: boolean;
+	/** What is drawn so far: its lines are added, so that words and pins keep off them. */
+	readonly clear: Clearance;
+}
+
+/** What later steps need of a piece that has been drawn, in px. */
+export interface DrawnPiece {
+	readonly scene: PieceScene;
+	readonly placed: PlacedPiece;
+	/** Each edge as it is and as it was, by whole name. */
+	readonly edges: ReadonlyMap<string, { readonly after: Path; readonly before: Path }>;
+	readonly darts: readonly LaidDart[];
+	readonly outline: readonly Point[];
+}
+
+/** How much worse than a fine line it is to write over a firm one. */
+const weights = { stitching: 3, cutting: 1, fine: 1.5, dots: 1 } as const;
+/** A notch reaches this far out, px, or to the cutting line. */
+const snip = 9;
+
+/** The lines of one piece in their codes; words and pins are set afterwards, when all lines are there. */
+export function drawPiece(placed: PlacedPiece): DrawnPiece {
+	const { piece, pair, motion, beforeMotion, cut, thin, clear } = placed;
+	const over = turnsOver(motion);
+	const outline = movePath(motion, outlineOf(piece));
+	const before = pair?.before;
+	const beforeOutline = before && movePath(beforeMotion, outlineOf(before));
+	const pairs = laidPairs(placed);
+	const cutPath = cut && movePath(motion, cut);
+	const flat = flatten(outline, 0.3);
+
+	clear.take([...flat, flat[0]], weights.stitching);
+	if (beforeOutline) clear.take(flatten(beforeOutline, 0.3), weights.stitching);
+	if (cutPath) clear.take(flatten(cutPath, 0.3), weights.cutting);
+
+	const edges = new Map<string, { after: Path; before: Path }>();
+	const bands: Band[] = [];
+	const text = { stitching: '', after: '', before: '', folds: '', hooks: '', halo: '', centre: '' };
+	for (const edge of piece.edges) {
+		const name = `${piece.id}/${edge.id}`;
+		const after = movePath(motion, edge.path);
+		const was = pairs.get(edge.id);
+		edges.set(name, { after, before: was ?? after });
+		const parted =
+			was && beforeOutline && pathText(was) !== pathText(after) ? partedLine(after, beforeOutline) : undefined;
+		const whole = parted === undefined ? pathText(after) : parted.kept;
+		if (edge.kind === 'fold') text.folds += whole;
+		else text.stitching += whole;
+		if (edge.kind === 'fold') text.hooks += strokesText(foldHooks(after, over));
+		if (parted) {
+			text.after += parted.moved;
+			text.before += partedLine(was!, outline).moved;
+			if (!thin) bands.push(...bandsBetween(name, was!, after, over));
+		}
+		if (placed.selected.includes(name)) text.halo += pathText(after);
+		if (!thin) text.centre += centreLine(piece, edge, motion);
+	}
+	text.before += goneEdges(placed, outline);
+
+	const darts = laidDarts(piece, motion);
+	for (const dart of darts) for (const leg of [dart.one, dart.other]) clear.take(flatten(leg, 0.3), weights.stitching);
+	const grain = piece.grain && !thin ? moved(motion, piece.grain) : undefined;
+	if (grain) clear.take(grain, weights.fine);
+	const balance = thin ? [] : spansOf(piece, motion);
+	for (const span of balance) clear.take(span, weights.dots);
+	for (const mark of piece.marks) if (!thin) clear.take([movePoint(motion, mark.at)], 12);
+
+	const cloth = beforeOutline && before !== piece ? [pathText(beforeOutline, true)] : [];
+	return {
+		placed,
+		edges,
+		darts,
+		outline: flat,
+		scene: {
+			id: piece.id,
+			title: `${piece.name}, ${cutWords(piece)}`,
+			...(cutPath && { strip: pathText(cutPath, true) }),
+			cloth: [...cloth, pathText(outline, true)],
+			balance: balance.map((span) => pointsText(span)).join(''),
+			centre: text.centre,
+			darts: dartScenes(darts, before && laidDarts(before, beforeMotion)),
+			halo: text.halo,
+			...(grain && { grain: { path: grainLine(grain[0], grain[1]) } }),
+			bands,
+			before: text.before,
+			cutting: cutPath ? pathText(cutPath, true) : '',
+			stitching: text.stitching,
+			after: text.after,
+			folds: text.folds,
+			hooks: text.hooks,
+			notches: thin ? '' : notchesText(placed, cutPath, over),
+			marks: thin ? '' : piece.marks.map((mark) => pointMark(mark.kind, movePoint(motion, mark.at))).join(''),
+			words: [],
+			edges: thin
+				? []
+				: piece.edges.map((edge) => ({
+						edge: `${piece.id}/${edge.id}`,
+						name: `${piece.name}, ${edge.name}`,
+						path: pathText(movePath(motion, edge.path))
+					}))
+		}
+	};
+}
+
+/** Each edge of the piece as it was, by the id that it has now, px. */
+function laidPairs({ pair, piece, beforeMotion }: PlacedPiece): ReadonlyMap<string, Path> {
+	if (!pair?.before || !pair.after) return new Map();
+	const pairs: readonly EdgePair[] = edgePairs(pair);
+	return new Map(
+		pairs
+			.filter(({ after }) => after.piece === piece)
+			.map(({ before, after }) => [after.edge.id, movePath(beforeMotion, before.path)])
+	);
+}
+
+/** Old edges that no edge of the piece answers to any more. */
+function goneEdges({ pair, beforeMotion }: PlacedPiece, outline: Path): string {
+	if (!pair?.before || !pair.after) return '';
+	const answered = new Set(edgePairs(pair).map(({ before }) => before.edge.id));
+	return pair.before.edges
+		.filter((edge) => !answered.has(edge.id))
+		.map((edge) => partedLine(movePath(beforeMotion, edge.path), outline).moved)
+		.join('');
+}
+
+/** Where the balance lines lie on the cloth, px. */
+export function spansOf(piece: Piece, motion: Motion): readonly (readonly Point[])[] {
+	return piece.levels.flatMap((level) => {
+		const span = levelSpan(piece, level);
+		return span ? [moved(motion, span.points)] : [];
+	});
+}
+
+function notchesText({ piece, motion, cuts, clear }: PlacedPiece, cut: Path | undefined, over: boolean): string {
+	return piece.notches
+		.map((notch) => {
+			const edge = piece.edges.find(({ id }) => id === notch.edge);
+			if (!edge) return '';
+			const path = movePath(motion, edge.path);
+			const scale = pathLength(path) / pathLength(edge.path);
+			const s = notch.at * scale;
+			const room = cut ? nearestOn(cut, pointAt(path, s), 1e-3).distance : snip;
+			const strokes = notchStrokes(path, s, cuts.get(`${piece.id}/${notch.id}`) ?? 1, Math.min(snip, room), over);
+			for (const stroke of strokes) clear.take(stroke, weights.fine);
+			return strokesText(strokes);
+		})
+		.join('');
+}

@@ -1,0 +1,203 @@
+import { nearestOn, pathLength, pointAt, tangentAt, undividedName } from './engine.ts';
+import type { Box, Path, Point } from './engine.ts';
+import { formatLength } from '../../measure/format-length.ts';
+import type { Unit } from '../../measure/units.ts';
+import { boxAround, filled, grown, textWidth } from './clearance.ts';
+import type { Clearance } from './clearance.ts';
+import { dartMiddle } from './darts.ts';
+import { strokesText } from './path-text.ts';
+import type { DrawnPiece } from './piece-scene.ts';
+import type { PinOnDrawing, PinScene } from './scene.ts';
+import { distance, minus, outOf, plus, times, turned, turnsOver, unit } from './vectors.ts';
+
+interface PinRoom {
+	readonly clear: Clearance;
+	readonly width: number;
+	readonly height: number;
+	readonly unit: Unit;
+	/** Small heads without words: the lists beside the drawing say them. */
+	readonly thin: boolean;
+}
+
+/** Where a pin can go through: a point of the line, and the way out of the cloth there. */
+interface Through {
+	readonly at: Point;
+	readonly out: Point;
+	/** Farther from the place asked for is worse. */
+	readonly cost: number;
+	readonly width: number;
+	readonly from: Point;
+}
+
+const radius = 11.5;
+const thinRadius = 7.5;
+const labelSize = 13.5;
+/** A band under this, px, gets an arrow in the way of its move. */
+const narrow = 7;
+
+/**
+ * The pins of a drawing, each through every line of its feature that lies on the table, as near to the place asked for as
+ * leaves its head and its words clear of lines and of each other.
+ */
+export function placePins(
+	pins: readonly PinOnDrawing[],
+	pieces: readonly DrawnPiece[],
+	room: PinRoom
+): readonly PinScene[] {
+	return pins.flatMap((pin) =>
+		pieces.flatMap((piece) => {
+			const through = throughs(pin, piece);
+			return through.length > 0 ? [placed(pin, through, room)] : [];
+		})
+	);
+}
+
+/** Every place that is near enough, none if the feature is not of this piece. */
+function throughs(pin: PinOnDrawing, { placed, edges, darts }: DrawnPiece): readonly Through[] {
+	const over = turnsOver(placed.motion);
+	const edge =
+		[...edges].find(([name]) => name === pin.feature) ??
+		[...edges].find(([name]) => undividedName(name) === undividedName(pin.feature));
+	if (edge) return throughEdge(edge[1].before, edge[1].after, placed.motion, pin.s, over);
+	const dart = darts.find(({ id }) => undividedName(`${placed.piece.id}/${id}`) === undividedName(pin.feature));
+	if (!dart) return [];
+	const at = dartMiddle(dart);
+	const along = unit(minus(dart.fold[1], dart.fold[0]));
+	return [turned(along, Math.PI / 2), turned(along, -Math.PI / 2)].map((out) => ({
+		at,
+		from: at,
+		out,
+		cost: 0,
+		width: Infinity
+	}));
+}
+
+function throughEdge(
+	before: Path,
+	after: Path,
+	motion: readonly number[],
+	s: number | undefined,
+	over: boolean
+): readonly Through[] {
+	const length = pathLength(before);
+	const scale = Math.hypot(motion[0], motion[1]);
+	const wished = Math.min(length, Math.max(0, s === undefined ? length / 2 : s * scale));
+	return [0, -18, 18, -36, 36, -60, 60, -90, 90].flatMap((away): Through[] => {
+		const place = wished + away;
+		if (place < Math.min(8, length / 2) || place > length - Math.min(8, length / 2)) return [];
+		const from = pointAt(before, place);
+		const { point, s: on } = nearestOn(after, from, 1e-3);
+		const out = outOf(tangentAt(after, on), over);
+		return [{ at: point, from, out, cost: Math.abs(away) * 0.55, width: distance(from, point) }];
+	});
+}
+
+interface Candidate {
+	readonly through: Through;
+	readonly head: Point;
+	readonly direction: Point;
+	readonly label: { readonly at: Point; readonly anchor: PinScene['labelAnchor']; readonly box: Box };
+}
+
+function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): PinScene {
+	const r = room.thin ? thinRadius : radius;
+	const label = room.thin
+		? ''
+		: `${pin.word} ${formatLength(pin.amount, room.unit, { denominator: 16, sign: 'never', mark: room.unit === 'cm' }).text}`;
+	let best: { readonly cost: number; readonly candidate: Candidate } | undefined;
+	for (const candidate of candidates(through, label, r, room.thin)) {
+		const cost = costOf(candidate, r, room);
+		if (!best || cost < best.cost) best = { cost, candidate };
+	}
+	const { through: place, head, direction, label: words } = best!.candidate;
+	room.clear.take(filled(boxAround(head, 2 * r, 2 * r)), 8);
+	if (label) room.clear.take(filled(words.box), 8);
+	const arrow = room.thin || place.width >= narrow || place.width < 0.3 ? undefined : moveArrow(place, pin.way);
+	return {
+		number: pin.number,
+		feature: pin.feature,
+		way: pin.way,
+		shaft: room.thin ? '' : shaftThrough(place.at, head, direction, r),
+		head,
+		radius: r,
+		label,
+		labelAt: words.at,
+		labelAnchor: words.anchor,
+		...(arrow && { arrow })
+	};
+}
+
+/** Heads out of the cloth at several slants (thin: on the line itself), each with its words to the four sides. */
+function* candidates(through: readonly Through[], label: string, r: number, thin: boolean): Generator<Candidate> {
+	const width = textWidth(label, labelSize, true);
+	for (const place of through) {
+		for (const [angle, reach] of thin ? [[0, 0]] : slants) {
+			const direction = turned(place.out, angle);
+			const head = plus(place.at, times(direction, reach));
+			for (const side of ['right', 'left', 'below', 'above'] as const) {
+				yield { through: place, head, direction, label: labelBeside(head, r, width, side) };
+			}
+		}
+	}
+}
+
+const slants: readonly (readonly [angle: number, reach: number])[] = [0.45, -0.45, 0.8, -0.8, 0.1].flatMap((angle) =>
+	[30, 40].map((reach) => [angle, reach] as const)
+);
+
+function labelBeside(
+	[x, y]: Point,
+	r: number,
+	width: number,
+	side: 'right' | 'left' | 'below' | 'above'
+): Candidate['label'] {
+	switch (side) {
+		case 'right':
+			return { at: [x + r + 5, y + 5], anchor: 'start', box: boxAround([x + r + 5 + width / 2, y], width, 13) };
+		case 'left':
+			return { at: [x - r - 5, y + 5], anchor: 'end', box: boxAround([x - r - 5 - width / 2, y], width, 13) };
+		case 'below':
+			return { at: [x, y + r + 14], anchor: 'middle', box: boxAround([x, y + r + 9], width, 13) };
+		case 'above':
+			return { at: [x, y - r - 5], anchor: 'middle', box: boxAround([x, y - r - 10], width, 13) };
+	}
+}
+
+function costOf({ through, head, label }: Candidate, r: number, { clear, width, height, thin }: PinRoom): number {
+	const head_ = boxAround(head, 2 * r, 2 * r);
+	const whole = thin ? head_ : grown(label.box, 2);
+	const outside = [head_, whole].some(
+		(box) => box.left < 2 || box.top < 2 || box.right > width - 2 || box.bottom > height - 2
+	);
+	return (
+		through.cost +
+		(outside ? 2000 : 0) +
+		(thin ? clear.under(head_) : clear.under(grown(head_, -1)) * 6 + clear.under(whole) * 9)
+	);
+}
+
+/** Over from inside the cloth, under the line, over again to the head. */
+function shaftThrough(at: Point, head: Point, direction: Point, r: number): string {
+	const tail = minus(at, times(direction, 11));
+	const out = plus(at, times(direction, 5));
+	return strokesText([
+		[tail, minus(at, times(direction, 0.5))],
+		[out, minus(head, times(direction, r))]
+	]);
+}
+
+/** From beside the line before, toward the line after; px. */
+function moveArrow({ from, at, out }: Through, way: PinScene['way']): string {
+	const along: Point = [-out[1], out[0]];
+	const ahead = way === 'in' ? times(out, -1) : out;
+	const base = plus(way === 'in' ? from : from, plus(times(ahead, -15), times(along, 13)));
+	const tip = plus(base, times(ahead, 11));
+	const barb = (side: 1 | -1) => plus(minus(tip, times(ahead, 4.5)), times(along, 3.2 * side));
+	return distance(from, at) > 0
+		? strokesText([
+				[base, tip],
+				[barb(1), tip],
+				[barb(-1), tip]
+			])
+		: '';
+}
