@@ -1,0 +1,157 @@
+import { angleBetween, cross, distance, lerp, outward, subtract } from '../geometry/point.ts';
+import { contains } from '../geometry/contains.ts';
+import { compose, identity, movePath, reflection, rotation, translation } from '../geometry/motion.ts';
+import { cut, joined, measured } from '../geometry/accuracy.ts';
+import { difference, polygonArea, union } from '../geometry/polygon.ts';
+import { flatten } from '../geometry/flatten.ts';
+import { line } from '../geometry/segment.ts';
+import { nearestOn } from '../geometry/nearest.ts';
+import { parsePathData } from '../geometry/path-data.ts';
+import { pathEnd, pathStart, reversedPath, startTangent } from '../geometry/path.ts';
+import { undividedName } from '../draft/undivided-name.ts';
+import type { Motion, Path, Point } from '../geometry/types.ts';
+import type { CutPiece } from './cutting-lines.ts';
+
+/** Whether a piece that was cut for a toile can become a piece of the lining. */
+export interface Reuse {
+	readonly piece: string;
+	readonly name: string;
+	/** As it lies on the new lines; with less allowance than is wanted; or cut again. */
+	readonly verdict: 'restitch' | 'narrow' | 'recut';
+	/** How far the new cutting line lies outside the cloth, mm; 0 if it does not. Infinite where there is no such piece of cloth. */
+	readonly shortBy: number;
+	/** The least cloth left beyond the new stitching line, mm; negative where that line itself leaves the cloth. */
+	readonly left: number;
+	/** The edge at which it is shortest (or, if it is not short, narrowest), and the place. */
+	readonly where: string;
+	readonly at?: Point;
+}
+
+export interface ReuseOptions {
+	/** What must be left to sew a narrow seam, mm; 6 if not said. */
+	readonly keep?: number;
+	/** How deep the toile's allowances were clipped, mm. */
+	readonly clipped?: number;
+}
+
+/** A cutting line this far outside the cloth is still on it: the width of the line itself, mm. */
+const tolerance = 0.1;
+
+/** Lines are compared at points no farther apart than this, mm. */
+const step = 2;
+
+/**
+ * Lays the cutting lines of a lining on those of the toile, in the same place, piece by piece. Pieces that have been divided since
+ * are held against the whole one; pieces on the fold are laid fold on fold. Distances are good to `cut` mm; a place is found
+ * to 2 mm.
+ */
+export function reuse(toile: readonly CutPiece[], lining: readonly CutPiece[], options: ReuseOptions = {}): Reuse[] {
+	return lining.map((piece) => {
+		const laid = clothFor(toile, piece).map((cloth) => lay(cloth, piece));
+		if (laid.length === 0) return noCloth(piece);
+		const short = laid.reduce((worst, one) => (one.short.by > worst.short.by ? one : worst)).short;
+		const left = laid.reduce((worst, one) => (one.left.by < worst.left.by ? one : worst)).left;
+		return verdictOn(piece, short, left, options);
+	});
+}
+
+/** The piece itself, or the whole one that it was divided from, or the two halves that it is now one of. */
+function clothFor(toile: readonly CutPiece[], { piece }: CutPiece): CutPiece[] {
+	const named = (name: string) => toile.filter((one) => one.piece === name);
+	const own = named(piece);
+	if (own.length > 0) return own;
+	const whole = named(undividedName(piece));
+	return whole.length > 0 ? whole : toile.filter((one) => undividedName(one.piece) === piece);
+}
+
+function noCloth({ piece, name, edges }: CutPiece): Reuse {
+	return { piece, name, verdict: 'recut', shortBy: Infinity, left: -Infinity, where: edges[0].edge };
+}
+
+interface Worst {
+	readonly by: number;
+	readonly at: Point;
+	/** `front/side` */
+	readonly edge: string;
+}
+
+function verdictOn(
+	{ piece, name }: CutPiece,
+	short: Worst,
+	left: Worst,
+	{ keep = 6, clipped = 0 }: ReuseOptions
+): Reuse {
+	const isShort = short.by > tolerance;
+	const sewable = left.by - clipped >= keep - joined;
+	const verdict = isShort || clipped > 0 ? (!sewable ? 'recut' : isShort ? 'narrow' : 'restitch') : 'restitch';
+	const { edge, at } = isShort ? short : left;
+	return { piece, name, verdict, shortBy: isShort ? short.by : 0, left: left.by - clipped, where: edge, at };
+}
+
+/** How far a piece's cutting line lies outside the cloth, and how much cloth its stitching line has beyond it. */
+function lay(cloth: CutPiece, piece: CutPiece): { readonly short: Worst; readonly left: Worst } {
+	const boundary = wholeOutline(cloth);
+	const moved = foldOnFold(cloth, piece);
+	const sewn = piece.edges
+		.filter(({ kind }) => kind !== 'fold')
+		.map(({ edge, stitching }) => ({ edge, line: movePath(moved, pathOf(stitching)) }));
+	const beyond = (point: Point) => nearestOn(boundary, point, measured).distance;
+	const nearestEdge = (point: Point) =>
+		sewn
+			.map(({ edge, line }) => ({ edge, away: nearestOn(line, point, measured).distance }))
+			.reduce((near, one) => (one.away < near.away ? one : near)).edge;
+
+	const wanted = flatten(movePath(moved, pathOf(piece.outline)), cut / 2);
+	let short = { by: 0, at: wanted[0] };
+	for (const polygon of difference([wanted], [flatten(boundary, cut / 2)])) {
+		for (const at of evenly([...polygon, polygon[0]])) if (beyond(at) > short.by) short = { by: beyond(at), at };
+	}
+	let left: Worst = { by: Infinity, at: wanted[0], edge: sewn[0].edge };
+	for (const { edge, line } of sewn) {
+		const corners = boundary.map(({ from }) => nearestOn(line, from, measured).point);
+		for (const at of [...evenly(flatten(line, cut / 2)), ...corners]) {
+			const by = contains(boundary, at) ? beyond(at) : -beyond(at);
+			if (by < left.by) left = { by, at, edge };
+		}
+	}
+	return { short: { ...short, edge: nearestEdge(short.at) }, left };
+}
+
+/** The cloth that was cut, opened if it lay on the fold. */
+function wholeOutline(cloth: CutPiece): Path {
+	const outline = pathOf(cloth.outline);
+	if (!cloth.fold) return outline;
+	const fold = pathOf(cloth.fold);
+	const half = flatten(outline, cut / 2);
+	const other = flatten(movePath(reflection(pathStart(fold), pathEnd(fold)), reversedPath(outline)), cut / 2);
+	const [whole] = union([half, other], []).sort((a, b) => polygonArea([b]) - polygonArea([a]));
+	return whole.map((point, i) => line(point, whole[(i + 1) % whole.length]));
+}
+
+/** Lays the piece's fold on the cloth's; where not both have one, the piece lies where it is. */
+function foldOnFold(cloth: CutPiece, piece: CutPiece): Motion {
+	if (!cloth.fold || !piece.fold) return identity;
+	const [old, now] = [pathOf(cloth.fold), pathOf(piece.fold)];
+	const direction = startTangent(old);
+	const [from, start] = [pathStart(now), pathStart(old)];
+	const turned = rotation(angleBetween(startTangent(now), direction), from);
+	const aside = cross(direction, subtract(from, start));
+	const left = outward(direction);
+	return compose(turned, translation(aside * left[0], aside * left[1]));
+}
+
+/** The points of a polygon's side, none farther than `step` from the next. */
+function evenly(points: readonly Point[]): Point[] {
+	return points.flatMap((point, i) => {
+		if (i === 0) return [point];
+		const before = points[i - 1];
+		const count = Math.max(1, Math.ceil(distance(before, point) / step));
+		return Array.from({ length: count }, (_, k) => lerp(before, point, (k + 1) / count));
+	});
+}
+
+function pathOf(data: string): Path {
+	const parsed = parsePathData(data);
+	if ('problem' in parsed) throw new Error(`A line of a cut piece cannot be read: ${parsed.problem}`);
+	return parsed.path;
+}

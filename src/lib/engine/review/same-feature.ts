@@ -1,0 +1,89 @@
+/**
+ * Which piece and which edge of one draft answers to which of another, where one of the two may have been divided into the
+ * wearer's right and left.
+ */
+import { edgeOf, findPiece, nameOf } from '../draft/find.ts';
+import { undividedName } from '../draft/undivided-name.ts';
+import { movePath, reflection } from '../geometry/motion.ts';
+import { pathEnd, pathStart, reversedPath } from '../geometry/path.ts';
+import type { Draft, Edge, Piece } from '../draft/types.ts';
+import type { Path } from '../geometry/types.ts';
+
+/** The same piece before and after, named as it is in the one that is divided further. Either may be missing. */
+export interface PiecePair {
+	readonly name: string;
+	readonly before?: Piece;
+	readonly after?: Piece;
+}
+
+/** The same edge before and after, both laid as in the draft where it is divided further. */
+export interface EdgePair {
+	/** `front@left/side`. */
+	readonly name: string;
+	readonly before: { readonly piece: Piece; readonly edge: Edge; readonly path: Path };
+	readonly after: { readonly piece: Piece; readonly edge: Edge; readonly path: Path };
+}
+
+/** The pieces of both drafts, in the order of the later one, those that are gone at the end. */
+export function piecePairs(before: Draft, after: Draft): PiecePair[] {
+	const pairs: PiecePair[] = [];
+	const met = new Set<string>();
+	for (const piece of after.pieces) {
+		const same = findPiece(before, piece.id) ?? findPiece(before, undividedName(piece.id));
+		if (same) {
+			pairs.push({ name: piece.id, before: same, after: piece });
+			met.add(same.id);
+			continue;
+		}
+		const parts = before.pieces.filter((part) => undividedName(part.id) === piece.id);
+		for (const part of parts) {
+			pairs.push({ name: part.id, before: part, after: piece });
+			met.add(part.id);
+		}
+		if (parts.length === 0) pairs.push({ name: piece.id, after: piece });
+	}
+	for (const piece of before.pieces) if (!met.has(piece.id)) pairs.push({ name: piece.id, before: piece });
+	return pairs;
+}
+
+/** The edges that a pair of pieces have in common; an edge of one only is in none. */
+export function edgePairs({ name, before, after }: PiecePair): EdgePair[] {
+	if (!before || !after) return [];
+	const pairs: EdgePair[] = [];
+	for (const edge of after.edges) {
+		const same = edgeOf(before, edge.id);
+		if (same) {
+			pairs.push({
+				name: nameOf(name, edge.id),
+				before: { piece: before, edge: same, path: same.path },
+				after: { piece: after, edge, path: edge.path }
+			});
+			continue;
+		}
+		const half = edgeOf(before, undividedName(edge.id));
+		if (half) {
+			pairs.push({
+				name: nameOf(name, edge.id),
+				before: { piece: before, edge: half, path: onItsSide(before, half, edge.id) },
+				after: { piece: after, edge, path: edge.path }
+			});
+			continue;
+		}
+		for (const part of before.edges) {
+			if (undividedName(part.id) !== edge.id || part.id === edge.id) continue;
+			pairs.push({
+				name: nameOf(name, part.id),
+				before: { piece: before, edge: part, path: part.path },
+				after: { piece: after, edge, path: onItsSide(after, edge, part.id) }
+			});
+		}
+	}
+	return pairs;
+}
+
+/** An edge of a piece on the fold, as it lies on the right or the left half of the opened piece. */
+function onItsSide(piece: Piece, edge: Edge, divided: string): Path {
+	const fold = piece.edges.find((one) => one.kind === 'fold');
+	if (!fold || !divided.endsWith('@left')) return edge.path;
+	return reversedPath(movePath(reflection(pathStart(fold.path), pathEnd(fold.path)), edge.path));
+}
