@@ -1,5 +1,5 @@
 import { migrationsFolder } from './database/migrations.ts';
-import { openDatabase } from './database/open.ts';
+import { openDatabase, openToRead } from './database/open.ts';
 import { thisEngine, type Engine } from './engine.ts';
 import { alterationActs } from './journal/alteration-acts.ts';
 import { carryActs } from './journal/carry-to-paper.ts';
@@ -29,6 +29,8 @@ export interface JournalOptions {
 	/** Folder of SQL migrations; the project's own unless another is given. */
 	readonly migrations?: string;
 	readonly engine?: Engine;
+	/** For a look at a journal that another process may have open: nothing is written, and an older database is not brought up to date. */
+	readonly readOnly?: boolean;
 }
 
 /**
@@ -36,8 +38,8 @@ export interface JournalOptions {
  * Thrown: JournalRefused with a sentence, for a database of a newer release or of another program, with nothing written.
  */
 export function openJournal(options: JournalOptions): Journal {
-	const { file, now, newId, migrations = migrationsFolder(), engine = thisEngine } = options;
-	const sqlite = openDatabase(file, migrations, now().toISOString());
+	const { file, now, newId, migrations = migrationsFolder(), engine = thisEngine, readOnly = false } = options;
+	const sqlite = readOnly ? openToRead(file, migrations) : openDatabase(file, migrations, now().toISOString());
 	const store = makeStore(sqlite, now, newId, engine);
 	return {
 		...readingActs(store),
