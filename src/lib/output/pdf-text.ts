@@ -21,20 +21,31 @@ export type Faces = Readonly<Record<Weight, readonly Face[]>>;
 /** What stands for a character that no font holds. */
 const missing = '?';
 
-/** Makes the fonts known to a document. Each is embedded only if something is set in it, with the glyphs that are used. */
+/**
+ * Makes the fonts known to a document. A file is read only when a character is looked for in it, and embedded only if
+ * something is set in it, with the glyphs that are used.
+ */
 export function registerFonts(document: Document, fonts: Fonts): Faces {
 	const register = (weight: Weight) =>
 		fonts[weight].map((bytes, i): Face => {
 			const name = `${weight}-${i + 1}`;
 			document.registerFont(name, bytes as Buffer);
-			document.font(name);
-			const { font } = (document as unknown as { _font: { font: { hasGlyphForCodePoint(code: number): boolean } } })
-				._font;
-			return { name, holds: (codePoint) => font.hasGlyphForCodePoint(codePoint) };
+			let read: CharacterMap | undefined;
+			return { name, holds: (codePoint) => (read ??= characterMap(document, name)).hasGlyphForCodePoint(codePoint) };
 		});
 	const faces = { regular: register('regular'), bold: register('bold') };
 	if (faces.regular.length === 0 || faces.bold.length === 0) throw new Error('a PDF wants a font file of each weight');
 	return faces;
+}
+
+interface CharacterMap {
+	hasGlyphForCodePoint(codePoint: number): boolean;
+}
+
+/** The font program behind a registered name; the writer has it, but its types do not say so. */
+function characterMap(document: Document, name: string): CharacterMap {
+	document.font(name);
+	return (document as unknown as { _font: { font: CharacterMap } })._font.font;
 }
 
 /** Sets one line of text in a document whose user unit is the mm. */
