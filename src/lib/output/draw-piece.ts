@@ -16,7 +16,7 @@ import { drawLabel } from './label.ts';
 import { nameId } from './name-id.ts';
 import { allowanceTone, pens } from './pens.ts';
 import type { Group, Primitive, Text } from './primitive.ts';
-import type { PlacedPiece } from './sheet.ts';
+import type { PlacedPiece } from './placed-piece.ts';
 import { asLine, setAlong, setBeside } from './words.ts';
 
 /** mm that words keep from lines. */
@@ -27,11 +27,13 @@ const margin = 1.2;
  * notches, and then the words, wherever these lie on none of the others.
  */
 export function drawPiece(placed: PlacedPiece, version: string): Group {
-	const { piece, cut, motion, cuttingLine } = placed;
+	const { piece, cut, motion, box } = placed;
 	const move = (path: Path) => movePath(motion, path);
 	const outline = asLine(outlineOf(piece));
 	const stitching = move(outlineOf(piece));
-	const edges = together(piece.edges.map((edge) => drawEdge(piece, edge, cuttingLine ? cut.fold : undefined, move)));
+	const edges = together(
+		piece.edges.map((edge) => drawEdge(piece, edge, placed.withAllowance ? cut.fold : undefined, move))
+	);
 	const inner = together([
 		drawLevels(piece, move),
 		...piece.edges.map((edge) => drawCentreLine(piece, edge, outline, move)),
@@ -48,7 +50,7 @@ export function drawPiece(placed: PlacedPiece, version: string): Group {
 		[...drawn.lines, ...marks.flatMap(({ lines }) => lines)],
 		margin
 	);
-	const label = drawLabel(piece, version, asLine(stitching), placed.foot, cloth);
+	const label = drawLabel(piece, version, asLine(stitching), [(box.left + box.right) / 2, box.bottom], cloth);
 	let free = label.cloth;
 	const words: Text[] = [];
 	for (const { name, at, reach } of firstOfEachName(marks)) {
@@ -65,7 +67,7 @@ export function drawPiece(placed: PlacedPiece, version: string): Group {
 		kind: 'group',
 		id: nameId('piece', piece.id),
 		parts: [
-			...(cuttingLine ? [{ kind: 'tone', path: cuttingLine, black: allowanceTone } as const] : []),
+			...(placed.withAllowance ? [{ kind: 'tone', path: placed.outline, black: allowanceTone } as const] : []),
 			{ kind: 'tone', path: stitching, black: 0 },
 			...inner.parts,
 			...marks.flatMap(({ parts }) => parts),
@@ -84,10 +86,10 @@ function firstOfEachName(marks: readonly DrawnMark[]): readonly DrawnMark[] {
 	return marks.filter(({ name }, i) => name !== '' && marks.findIndex((mark) => mark.name === name) === i);
 }
 
-function cuttingLines({ piece, motion, cuttingLine }: PlacedPiece): Primitive[] {
-	if (!cuttingLine) return [];
+function cuttingLines({ piece, motion, outline, withAllowance }: PlacedPiece): Primitive[] {
+	if (!withAllowance) return [];
 	const folds = piece.edges.filter(({ kind }) => kind === 'fold').map(({ path }) => movePath(motion, path));
-	const stretches = cutStretches(cuttingLine, folds);
+	const stretches = cutStretches(outline, folds);
 	return stretches.map(({ path, closed }, i) => ({
 		kind: 'line',
 		id: nameId('cutting', piece.id, ...(stretches.length > 1 ? [String(i + 1)] : [])),

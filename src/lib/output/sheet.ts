@@ -1,23 +1,10 @@
-import { cuttingLines, movePath, outlineOf, pathBox } from '../engine/index.ts';
-import type { Motion, Path, Piece, Point } from '../engine/index.ts';
-import type { CutPiece } from './cut-piece.ts';
 import { headingWidth, layHeading } from './heading.ts';
 import type { Heading } from './heading.ts';
 import type { PatternSheetInput } from './pattern-input.ts';
-import { ownPath } from './plane.ts';
+import { laidAt, loosePieces } from './placed-piece.ts';
+import type { PlacedPiece } from './placed-piece.ts';
 import { layOnShelves } from './shelves.ts';
 import type { Laid } from './shelves.ts';
-
-/** One piece on the sheet. Its motion leads from the piece's own coordinates to mm on the sheet. */
-export interface PlacedPiece {
-	readonly piece: Piece;
-	readonly cut: CutPiece;
-	readonly motion: Motion;
-	/** On the sheet; absent where only stitching lines are printed. */
-	readonly cuttingLine?: Path;
-	/** The middle of its lower side on the sheet. */
-	readonly foot: Point;
-}
 
 /** All pieces of a version on one sheet, true to size. mm, from the upper left corner. */
 export interface PatternSheet {
@@ -41,83 +28,36 @@ const usualWidth = 841;
 /** No side may be longer: 200 in, the greatest page of a PDF (ISO 32000-1, annex C.2: 14 400 units of 1/72 in). */
 export const longestSide = 5080;
 
-/** Where no allowance is printed, notches are as long as if it were this, mm. */
-const unprintedAllowance = 4;
-
 /**
  * Lays out a version: the heading, and below it the pieces on shelves by height, each as it lies on the table; left halves
- * are turned over, since their coordinates are those of the right half.
+ * are turned over.
  *
  * @throws SheetTooLarge if the pieces cannot be laid on a sheet of `longestSide` by `longestSide`
  */
 export function layPatternSheet(input: PatternSheetInput): PatternSheet {
 	const loose = loosePieces(input);
-	const sizes = loose.map(({ outline }) => {
-		const { left, top, right, bottom } = pathBox(outline);
-		return { width: right - left, height: bottom - top };
-	});
+	const sizes = loose.map(({ box }) => ({ width: box.right - box.left, height: box.bottom - box.top }));
+	const widest = Math.max(0, ...sizes.map(({ width }) => width));
 	for (let width = usualWidth; ; width *= 1.25) {
-		const room = Math.min(width, longestSide) - 2 * border;
+		const room = Math.max(widest, Math.min(width, longestSide) - 2 * border);
 		const sheet = sheetOf(input, loose, layOnShelves(sizes, room, gap));
 		if (sheet.width <= longestSide && sheet.height <= longestSide) return sheet;
 		if (width >= longestSide) throw new SheetTooLarge(tooLarge(sheet));
 	}
 }
 
-interface LoosePiece {
-	readonly piece: Piece;
-	readonly cut: CutPiece;
-	readonly turnedOver: boolean;
-	/** Turned over if it is a left half, but not yet laid anywhere: the cutting line, or the stitching line if that is all. */
-	readonly outline: Path;
-}
-
-function loosePieces({ draft, allowances, lines }: PatternSheetInput): LoosePiece[] {
-	const cut = cuttingLines(draft, lines === 'with allowances' ? allowances : { default: unprintedAllowance });
-	return draft.pieces.map((piece, i) => {
-		const turnedOver = piece.side === 'left';
-		const outline = lines === 'with allowances' ? ownPath(cut[i].outline) : outlineOf(piece);
-		return { piece, cut: cut[i], turnedOver, outline: movePath(laid(turnedOver, 0, 0), outline) };
-	});
-}
-
-function sheetOf(
-	input: PatternSheetInput,
-	loose: readonly LoosePiece[],
-	{ corners, width, height }: Laid
-): PatternSheet {
-	const inner = Math.max(width, headingWidth);
-	const heading = layHeading(
-		input,
-		loose.map(({ cut }) => cut),
-		[border, border],
-		inner
-	);
+function sheetOf(input: PatternSheetInput, loose: readonly PlacedPiece[], laid: Laid): PatternSheet {
+	const inner = Math.max(laid.width, headingWidth);
+	const cut = loose.map((piece) => piece.cut);
+	const heading = layHeading(input, cut, [border, border], inner);
 	const top = border + heading.height + gap;
-	const withAllowances = input.lines === 'with allowances';
 	return {
 		input,
 		width: Math.ceil(inner + 2 * border),
-		height: Math.ceil(top + height + border),
+		height: Math.ceil(top + laid.height + border),
 		heading,
-		pieces: loose.map(({ piece, cut, turnedOver, outline }, i) => {
-			const box = pathBox(outline);
-			const [x, y] = corners[i];
-			const [dx, dy] = [border + x - box.left, top + y - box.top];
-			return {
-				piece,
-				cut,
-				motion: laid(turnedOver, dx, dy),
-				...(withAllowances ? { cuttingLine: movePath(laid(false, dx, dy), outline) } : {}),
-				foot: [border + x + (box.right - box.left) / 2, top + y + box.bottom - box.top]
-			};
-		})
+		pieces: loose.map((piece, i) => laidAt(piece, [border + laid.corners[i][0], top + laid.corners[i][1]]))
 	};
-}
-
-/** Turned over in the line x = 0 or not, and then shifted. */
-function laid(turnedOver: boolean, dx: number, dy: number): Motion {
-	return [turnedOver ? -1 : 1, 0, 0, 1, dx, dy];
 }
 
 function tooLarge({ width, height }: PatternSheet): string {

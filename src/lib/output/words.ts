@@ -22,6 +22,9 @@ export const lineBox = { height: 0.96, baseline: 0.26 } as const;
 const beforeAndAfter = 1;
 const beside = 2.2;
 
+/** From this slope on, in degrees, words read upwards. */
+const steep = 70;
+
 /**
  * The words beside their line where they lie on nothing, first above it (to the left of an upright one), then below; and
  * the cloth with that place taken. If no place is clear they stand where the least is under them: a name that lies on a
@@ -63,11 +66,11 @@ function bothSides({ text, along }: Words, size: number, share: number): { size:
 	}));
 }
 
-/** Degrees clockwise of a direction, turned so that words along it are never upside down; upright ones read from below. */
+/** Degrees clockwise of a direction, turned so that words along it are never upside down; steep ones read from below. */
 function readable([x, y]: Point): number {
 	const degrees = (Math.atan2(y, x) * 180) / Math.PI;
-	if (degrees >= 89.9) return degrees - 180;
-	return degrees < -90.1 ? degrees + 180 : degrees;
+	if (degrees > steep) return degrees - 180;
+	return degrees <= steep - 180 ? degrees + 180 : degrees;
 }
 
 /** A line of text whose box has its middle at a point. */
