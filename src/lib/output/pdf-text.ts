@@ -1,4 +1,4 @@
-import type PDFDocument from 'pdfkit';
+import type { Document } from './pdf-document.ts';
 import { printedText } from './printed-text.ts';
 import type { Text, Weight } from './primitive.ts';
 
@@ -7,8 +7,6 @@ import type { Text, Weight } from './primitive.ts';
  * the first that holds it, so that a family split by script (Latin, Greek, Cyrillic …) can be handed in file by file.
  */
 export type Fonts = Readonly<Record<Weight, readonly Uint8Array[]>>;
-
-type Document = InstanceType<typeof PDFDocument>;
 
 /** A weight's font files as a document knows them. */
 export interface Face {
