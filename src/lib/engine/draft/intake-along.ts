@@ -23,9 +23,13 @@ export function intakeAlong(piece: Piece, dart: Dart | FoldDart, p: Point, q: Po
 /** The stretches themselves, in order along the line. */
 export function intakeStretches(piece: Piece, dart: Dart | FoldDart, p: Point, q: Point): Stretch[] {
 	const [one, other] = legsOf(piece, dart);
+	const onOne = distinct(lineCrossings(one, p, q, measured).map((crossing) => crossing.u));
+	const onOther = distinct(lineCrossings(other, p, q, measured).map((crossing) => crossing.u));
+	// Where the legs come together the line meets both at once and passes between them by no width.
+	const apart = (from: readonly number[]) => (u: number) => from.every((tip) => Math.abs(u - tip) > joined);
 	const met = [
-		...distinct(lineCrossings(one, p, q, measured).map((crossing) => crossing.u)).map((u) => ({ u, leg: one })),
-		...distinct(lineCrossings(other, p, q, measured).map((crossing) => crossing.u)).map((u) => ({ u, leg: other }))
+		...onOne.filter(apart(onOther)).map((u) => ({ u, leg: one })),
+		...onOther.filter(apart(onOne)).map((u) => ({ u, leg: other }))
 	].sort((a, b) => a.u - b.u);
 	const along = unit(subtract(q, p));
 	const stretches: Stretch[] = [];

@@ -81,14 +81,20 @@ function checkMates(file: DraftFile, shape: Shape, pieces: ReadonlyMap<string, R
 			const { piece: mateId, id } = splitName(notch.mate);
 			const mate = pieces.get(mateId);
 			if (mate === undefined) report(`${at}.mate`, `There is no piece "${mateId}" for this notch to meet.`);
-			else if (!mate.notchIds.has(id)) {
+			else if (!mate.notches.has(id)) {
 				report(
 					`${at}.mate`,
-					`There is no notch "${id}" on ${mateId}. It has ${[...mate.notchIds].join(', ') || 'none'}.`
+					`There is no notch "${id}" on ${mateId}. It has ${[...mate.notches.keys()].join(', ') || 'none'}.`
 				);
+			} else if (isOnFold(piece, notch.id) || isOnFold(mate, id)) {
+				report(`${at}.mate`, 'A notch on the fold meets no other: the fold is not sewn.');
 			} else if (notch.mate === nameOf(piece.id!, notch.id) && piece.cut !== 'pair') {
 				report(`${at}.mate`, 'A notch meets another, not itself; only across a mirror seam can it name itself.');
 			}
 		}
 	}
+}
+
+function isOnFold(piece: ReadPiece, notch: string): boolean {
+	return piece.edges.get(piece.notches.get(notch) ?? '')?.kind === 'fold';
 }

@@ -15,9 +15,10 @@ export interface ReadPiece {
 	/** Undefined where it has none that can be read. */
 	readonly id: string | undefined;
 	readonly cut: Piece['cut'] | undefined;
-	/** Edges and notches that the file names, whether or not they could be read. */
+	/** Edges that the file names, whether or not they could be read. */
 	readonly edgeIds: ReadonlySet<string>;
-	readonly notchIds: ReadonlySet<string>;
+	/** Notches that the file names, and the id of the edge that each is on. */
+	readonly notches: ReadonlyMap<string, string | undefined>;
 	/** Edges as the file draws them. */
 	readonly edges: ReadonlyMap<string, Edge>;
 	/** Clockwise, with everything filled in: only where nothing is wrong with its outline. */
@@ -38,7 +39,7 @@ export function readPiece(
 			id: undefined,
 			cut: undefined,
 			edgeIds: new Set(),
-			notchIds: new Set(),
+			notches: new Map(),
 			edges: new Map(),
 			turned: false
 		};
@@ -65,7 +66,7 @@ export function readPiece(
 		id,
 		cut,
 		edgeIds,
-		notchIds: new Set(ids.filter(({ list }) => list === 'notches').map((entry) => entry.id)),
+		notches: new Map(ids.filter(({ list }) => list === 'notches').map((entry) => [entry.id, entry.edge])),
 		edges: read.byId
 	};
 	if (read.outline === undefined || id === undefined || cut === undefined) return { ...known, turned: false };
@@ -90,6 +91,7 @@ const namedLists = ['edges', 'darts', 'foldDarts', 'notches', 'marks', 'pleats']
 interface NamedId {
 	readonly list: (typeof namedLists)[number];
 	readonly id: string;
+	readonly edge: string | undefined;
 }
 
 /** Every id in the piece, reporting those that name two things. */
@@ -98,12 +100,12 @@ function idsIn(file: PieceFile, at: string, shape: Shape, report: Report): Named
 	const ids: NamedId[] = [];
 	for (const list of namedLists) {
 		for (const { value, at: place } of shape.allIn(file[list], `${at}.${list}`)) {
-			const id = (value as { id?: unknown } | null)?.id;
+			const { id, edge } = (value ?? {}) as { id?: unknown; edge?: unknown };
 			if (typeof id !== 'string') continue;
 			const before = first.get(id);
 			if (before === undefined) first.set(id, place);
 			else report(`${place}.id`, `"${id}" is already the id of ${before}: ids are unique in their piece.`);
-			ids.push({ list, id });
+			ids.push({ list, id, edge: typeof edge === 'string' ? edge : undefined });
 		}
 	}
 	return ids;
