@@ -1,11 +1,11 @@
 /** Carries alterations to a draft, one after another: what each did, and what is still waiting. */
 import { dartLegs } from '../draft/dart-legs.ts';
 import { undividedName } from '../draft/undivided-name.ts';
-import { findDart, findEdge, findFoldDart } from '../draft/find.ts';
+import { findDart, findEdge, findFoldDart, findNotch } from '../draft/find.ts';
 import { edgeStitchedLength } from '../draft/length.ts';
 import { garmentRounds } from '../draft/round.ts';
 import { runLength } from '../draft/seam.ts';
-import type { Draft } from '../draft/types.ts';
+import type { Draft, Notch } from '../draft/types.ts';
 import { isRefused } from './refusal.ts';
 import { kindOf } from './registry.ts';
 import type { AlterationBase, Outcome, Remark, Step, Unplaced } from './types.ts';
@@ -43,16 +43,36 @@ export function carryAlterations(draft: Draft, alterations: readonly AlterationB
 			unplaced.push({ alteration: alteration.id, ...outcome.refused });
 			continue;
 		}
-		applied.push(stepOf(current, outcome, alteration));
+		const result = outcome.remarks.length > 0 ? withoutLostMates(outcome.draft) : outcome.draft;
+		applied.push(stepOf(current, result, outcome.touched, alteration));
 		remarks.push(...outcome.remarks.map((remark) => ({ ...remark, alteration: alteration.id })));
-		current = outcome.draft;
+		current = result;
 	}
 	return { draft: current, applied, unplaced, remarks };
 }
 
-function stepOf(before: Draft, outcome: Exclude<Outcome, { refused: unknown }>, alteration: AlterationBase): Step {
-	const after = outcome.draft;
-	const touched = outcome.touched.map(({ feature, greatestMove }) => ({
+/** Notches whose mate was trimmed off stand alone. */
+function withoutLostMates(draft: Draft): Draft {
+	const isLost = (notch: Notch) => notch.mate !== undefined && !findNotch(draft, notch.mate);
+	if (!draft.pieces.some((piece) => piece.notches.some(isLost))) return draft;
+	const alone = ({ mate: _, ...notch }: Notch): Notch => notch;
+	return {
+		...draft,
+		pieces: draft.pieces.map((piece) =>
+			piece.notches.some(isLost)
+				? { ...piece, notches: piece.notches.map((notch) => (isLost(notch) ? alone(notch) : notch)) }
+				: piece
+		)
+	};
+}
+
+function stepOf(
+	before: Draft,
+	after: Draft,
+	changed: Exclude<Outcome, { refused: unknown }>['touched'],
+	alteration: AlterationBase
+): Step {
+	const touched = changed.map(({ feature, greatestMove }) => ({
 		feature,
 		before: measureOf(before, feature) ?? measureOf(before, undividedName(feature)) ?? 0,
 		after: measureOf(after, feature) ?? 0,

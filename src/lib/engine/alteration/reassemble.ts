@@ -10,13 +10,8 @@ import { movePath, movePoint } from '../geometry/motion.ts';
 import { distance, midpoint } from '../geometry/point.ts';
 import { pathEnd, pathLength, pathStart, pointAt, portion, straight } from '../geometry/path.ts';
 import type { Motion, Path, Point, Segment } from '../geometry/types.ts';
+import type { OutlinePlace } from '../draft/outline-stretch.ts';
 import type { Dart, Edge, FoldDart, Level, Piece } from '../draft/types.ts';
-
-/** A place on the outline: the position of its edge in the piece and mm along that edge. */
-export interface OutlineCut {
-	readonly edge: number;
-	readonly s: number;
-}
 
 /** What becomes of a part: it stays, moves rigidly, or is cut away. */
 export type Fate = 'kept' | 'dropped' | Motion;
@@ -51,7 +46,7 @@ export interface Reassembled {
  */
 export function reassemble(
 	piece: Piece,
-	cuts: readonly OutlineCut[],
+	cuts: readonly OutlinePlace[],
 	fates: readonly Fate[],
 	regions: readonly Region[]
 ): Reassembled {
@@ -108,6 +103,28 @@ export function reassemble(
 	};
 }
 
+/** Cuts given clockwise from anywhere, with their fates, from the first on the outline. */
+export function inOutlineOrder(
+	cuts: readonly OutlinePlace[],
+	fates: readonly Fate[]
+): { cuts: readonly OutlinePlace[]; fates: readonly Fate[] } {
+	const before = (a: OutlinePlace, b: OutlinePlace) => (a.edge - b.edge || a.s - b.s) < 0;
+	const start = cuts.reduce((least, cut, i) => (before(cut, cuts[least]) ? i : least), 0);
+	const turned = <T>(list: readonly T[]) => [...list.slice(start), ...list.slice(0, start)];
+	return { cuts: turned(cuts), fates: turned(fates) };
+}
+
+/** The bridge on an edge that runs from one point to another (to `joined`), if there is one. */
+export function bridgeBetween(made: Reassembled, edge: string, start: Point, finish: Point): Bridge | undefined {
+	const path = made.piece.edges.find((one) => one.id === edge)!.path;
+	return made.bridges.find(
+		(bridge) =>
+			bridge.edge === edge &&
+			distance(pointAt(path, bridge.from), start) <= joined &&
+			distance(pointAt(path, bridge.to), finish) <= joined
+	);
+}
+
 /** A stretch of one edge, mm along it, and its fate. */
 interface EdgeStretch {
 	readonly from: number;
@@ -131,7 +148,7 @@ interface Rebuilt {
 	runs: Run[];
 }
 
-function stretchesOf(edge: Edge, index: number, cuts: readonly OutlineCut[], fates: readonly Fate[]): EdgeStretch[] {
+function stretchesOf(edge: Edge, index: number, cuts: readonly OutlinePlace[], fates: readonly Fate[]): EdgeStretch[] {
 	const length = pathLength(edge.path);
 	const before = lastIndex(cuts, (cut) => cut.edge < index);
 	let fate = fates[before >= 0 ? before : cuts.length - 1];
@@ -174,7 +191,7 @@ function appendRun(rebuilt: Rebuilt, path: Path, run: Omit<Run, 'at' | 'length'>
 }
 
 /** Bridges the corners that came apart, in the edge whose end was named in the cut. */
-function closeCorners(piece: Piece, rebuilt: Rebuilt[], cuts: readonly OutlineCut[]): void {
+function closeCorners(piece: Piece, rebuilt: Rebuilt[], cuts: readonly OutlinePlace[]): void {
 	for (let i = 0; i < rebuilt.length; i++) {
 		const next = rebuilt[(i + 1) % rebuilt.length];
 		const here = rebuilt[i];

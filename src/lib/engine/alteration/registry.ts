@@ -1,12 +1,15 @@
 /** The kinds of alteration. Adding one is a file in kinds/ and a line here. */
 import { dart } from './kinds/dart.ts';
 import { dartSet } from './kinds/dart-set.ts';
+import { dartSwing } from './kinds/dart-swing.ts';
 import { edge } from './kinds/edge.ts';
+import { foldDart } from './kinds/fold-dart.ts';
 import { seam } from './kinds/seam.ts';
+import { spread } from './kinds/spread.ts';
 import type { Kind } from './kind.ts';
 import type { AlterationBase } from './types.ts';
 
-const kinds = [seam, edge, dart, dartSet] as const;
+const kinds = [seam, edge, dart, dartSet, dartSwing, foldDart, spread] as const;
 
 /** Any alteration, as one of the kinds writes it. */
 export type Alteration = (typeof kinds)[number] extends Kind<infer A> ? A : never;

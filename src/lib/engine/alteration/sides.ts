@@ -132,3 +132,13 @@ function everyFeature(draft: Draft, base: string, idsOf: (piece: Piece) => reado
 export const edgeIds = (piece: Piece) => piece.edges.map((edge) => edge.id);
 export const dartIds = (piece: Piece) => [...piece.darts, ...piece.foldDarts].map((dart) => dart.id);
 export const markIds = (piece: Piece) => [...piece.marks, ...piece.notches].map((mark) => mark.id);
+
+/**
+ * The sides of one part that an alteration reaches: an opened fold piece carries both halves and has every name twice; any
+ * other part is one.
+ */
+export function partSides(piece: Piece, on: On): readonly ('left' | 'right' | undefined)[] {
+	const opened = !sideOfName(piece.id) && piece.edges.some((edge) => sideOfName(edge.id));
+	if (!opened) return [undefined];
+	return on === 'both' ? ['right', 'left'] : [on];
+}

@@ -139,7 +139,8 @@ function strungTogether(one: DrawnLevel, other: DrawnLevel): DrawnLevel {
 	const [first, second] = middle(one.line) <= middle(turned) ? [one.line, turned] : [turned, one.line];
 	const [end, start] = [first[first.length - 1], second[0]];
 	// Parts that overlap would step back at the joint; the joint then lies between their two ends.
-	const joint = dot(along, subtract(start, end)) < 0 ? [midpoint(end, start)] : [end, start];
+	const joint =
+		distance(end, start) <= joined || dot(along, subtract(start, end)) < 0 ? [midpoint(end, start)] : [end, start];
 	return { level: one.level, line: [...first.slice(0, -1), ...joint, ...second.slice(1)] };
 }
 

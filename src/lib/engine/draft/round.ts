@@ -1,4 +1,5 @@
 import { levelWidth } from './level.ts';
+import { remembered } from './memo.ts';
 import type { Draft, Piece } from './types.ts';
 
 /** The garment's whole measure round the body (or round one limb) at a balance line, in mm. */
@@ -15,7 +16,7 @@ export interface Round {
  * The rounds at every level of the draft, in the order in which the levels first appear. Pair and fold pieces count twice
  * for the body, single pieces once; pieces of a limb count once.
  */
-export function garmentRounds(draft: Draft): Round[] {
+export const garmentRounds: (draft: Draft) => readonly Round[] = remembered((draft: Draft) => {
 	const rounds = new Map<string, Round>();
 	for (const piece of draft.pieces) {
 		for (const level of levelNames(piece)) {
@@ -28,9 +29,9 @@ export function garmentRounds(draft: Draft): Round[] {
 		}
 	}
 	return [...rounds.values()];
-}
+});
 
 /** The level names of a piece, each once. */
-export function levelNames(piece: Piece): string[] {
-	return [...new Set(piece.levels.map((level) => level.level))];
-}
+export const levelNames: (piece: Piece) => readonly string[] = remembered((piece: Piece) => [
+	...new Set(piece.levels.map((level) => level.level))
+]);

@@ -10,11 +10,11 @@ import type { Dart, Draft, FoldDart, InnerPoint, Piece } from '../../draft/types
 import { sideOfName } from '../../draft/undivided-name.ts';
 import { crossesOtherDart, mouthOfWidth } from '../dart-mouth.ts';
 import { amount, feature, id, innerPoint, mirroredInnerPoint, on } from '../fields.ts';
+import { onSide } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
 import { dartIds, reachedFeatures } from '../sides.ts';
 import type { AlterationBase, Outcome } from '../types.ts';
-import { onSide } from './dart.ts';
 
 export interface DartSetAlteration extends AlterationBase {
 	readonly kind: 'dart-set';

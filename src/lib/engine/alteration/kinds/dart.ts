@@ -2,15 +2,17 @@
 import { z } from 'zod';
 import { nearestOn } from '../../geometry/nearest.ts';
 import { measured } from '../../geometry/accuracy.ts';
-import { findEdge, isTaken } from '../../draft/find.ts';
+import { findEdge } from '../../draft/find.ts';
+import { freeId } from '../../draft/free-id.ts';
 import { findInnerPoint, findPlace } from '../../draft/place.ts';
 import { outlineOf } from '../../draft/outline.ts';
 import { inches } from '../../draft/say.ts';
-import type { Dart, Draft, EdgePlace, InnerPoint, Place } from '../../draft/types.ts';
+import type { Dart, Draft, InnerPoint, Place } from '../../draft/types.ts';
 import { contains } from '../../geometry/contains.ts';
 import { sideOfName } from '../../draft/undivided-name.ts';
 import { crossesOtherDart, mouthOfWidth } from '../dart-mouth.ts';
 import { amount, feature, id, innerPoint, mirroredInnerPoint, mirroredPlace, on, place } from '../fields.ts';
+import { onSide } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
 import { edgeIds, reachedFeatures } from '../sides.ts';
@@ -104,33 +106,4 @@ function addDart(draft: Draft, edgeName: string, alteration: DartAlteration): Ou
 		],
 		remarks: []
 	};
-}
-
-/** An inner point named on the undivided draft, on the part that the alteration reaches. */
-export function onSide(
-	inner: InnerPoint,
-	pieceSide: 'left' | 'right' | undefined,
-	edgeSide: 'left' | 'right' | undefined
-): InnerPoint {
-	if ('from' in inner) return { ...inner, from: placeOnSide(inner.from, pieceSide, edgeSide) };
-	if ('mark' in inner)
-		return {
-			...inner,
-			mark: edgeSide ? `${inner.mark}@${edgeSide}` : inner.mark,
-			toward: placeOnSide(inner.toward, pieceSide, edgeSide)
-		};
-	return inner;
-}
-
-function placeOnSide(at: EdgePlace, pieceSide: string | undefined, edgeSide: string | undefined): EdgePlace {
-	const [piece, edge] = at.edge.split('/');
-	const pieceName = pieceSide && !piece.includes('@') ? `${piece}@${pieceSide}` : piece;
-	const edgeName = edgeSide && !edge.includes('@') ? `${edge}@${edgeSide}` : edge;
-	return { ...at, edge: `${pieceName}/${edgeName}` };
-}
-
-function freeId(piece: Parameters<typeof isTaken>[0], wanted: string): string {
-	let name = wanted;
-	for (let i = 2; isTaken(piece, name); i++) name = `${wanted}-${i}`;
-	return name;
 }

@@ -2,21 +2,22 @@
 import { z } from 'zod';
 import { dartLegs } from '../../draft/dart-legs.ts';
 import { findDart, findEdge, findPiece, splitName } from '../../draft/find.ts';
+import { closedRegion, stretchPaths, type OutlinePlace } from '../../draft/outline-stretch.ts';
 import { findPlace } from '../../draft/place.ts';
 import { inches } from '../../draft/say.ts';
-import { sideOfName, undividedName } from '../../draft/undivided-name.ts';
+import { undividedName } from '../../draft/undivided-name.ts';
 import type { Draft, EdgePlace, Piece } from '../../draft/types.ts';
 import { crossings, lineCrossings } from '../../geometry/crossings.ts';
 import { joined, measured } from '../../geometry/accuracy.ts';
 import { compose, movePoint, reflection } from '../../geometry/motion.ts';
 import { add, distance, mirrored, outward, scale, subtract, unit } from '../../geometry/point.ts';
-import { joinedPaths, pathLength, pointAt, portion, straight } from '../../geometry/path.ts';
+import { joinedPaths, pathLength, pointAt, straight } from '../../geometry/path.ts';
 import type { Motion, Path, Point } from '../../geometry/types.ts';
 import { amount, edgePlace, feature, id, mirroredPlace, on } from '../fields.ts';
 import type { Kind } from '../kind.ts';
-import { reassemble, type Fate, type OutlineCut, type Region } from '../reassemble.ts';
+import { bridgeBetween, inOutlineOrder, reassemble, type Fate, type Reassembled, type Region } from '../reassemble.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
-import { reachedPieces } from '../sides.ts';
+import { partSides, reachedPieces } from '../sides.ts';
 import type { AlterationBase, On, Outcome, Remark } from '../types.ts';
 
 export type CutEnd = EdgePlace | { readonly dart: string };
@@ -105,8 +106,7 @@ function mirroredEnd(end: CutEnd): CutEnd {
 /** The cut in the names of one part: an opened fold piece has its edges twice, and is cut on the sides asked for. */
 function cutsOnPart(draft: Draft, pieceId: string, cut: Slash, on: On): Slash[] {
 	const piece = findPiece(draft, pieceId)!;
-	const opened = !sideOfName(pieceId) && piece.edges.some((edge) => sideOfName(edge.id));
-	const sides = opened ? (on === 'both' ? (['right', 'left'] as const) : [on]) : [undefined];
+	const sides = partSides(piece, on);
 	return sides.map((side) => {
 		const name = (whole: string): string => {
 			const { id: bare } = splitName(whole);
@@ -123,8 +123,8 @@ interface FoundEnd {
 	readonly point: Point;
 	readonly gap: number;
 	/** Where the outline is left when the moved part comes after it, and when it comes before it. */
-	readonly leave: OutlineCut;
-	readonly enter: OutlineCut;
+	readonly leave: OutlinePlace;
+	readonly enter: OutlinePlace;
 	readonly dart?: string;
 }
 
@@ -160,7 +160,8 @@ function slash(draft: Draft, pieceId: string, cut: Slash): Outcome {
 				`${keep.edge.name} of ${piece.name} is cut by this slash, so it cannot be the edge that stays. Name another.`
 			);
 	if (from.gap === 0 && to.gap === 0) return { draft, touched: [], remarks: [] };
-	const keptAfterTo = isBetween(keep.index, to.enter, from.leave);
+	const middleOfKeep = { edge: keep.index, s: pathLength(keep.edge.path) / 2 };
+	const keptAfterTo = isBetween(middleOfKeep, to.leave, from.enter);
 	const [first, second] = keptAfterTo ? [from, to] : [to, from];
 	return open(draft, piece, first, second);
 }
@@ -192,25 +193,13 @@ function findEnd(draft: Draft, piece: Piece, end: CutEnd, gap: number): FoundEnd
 	return { point: pointAt(edge.edge.path, found.s), gap, leave: at, enter: at };
 }
 
-function isInner(piece: Piece, at: OutlineCut): boolean {
+function isInner(piece: Piece, at: OutlinePlace): boolean {
 	return at.s > joined && at.s < pathLength(piece.edges[at.edge].path) - joined;
 }
 
-/** Whether the middle of an edge lies on the outline between two places, going clockwise. */
-function isBetween(edge: number, after: OutlineCut, before: OutlineCut): boolean {
-	const order = (a: OutlineCut, b: OutlineCut) => a.edge - b.edge || a.s - b.s;
-	const middle = { edge, s: edge === after.edge || edge === before.edge ? NaN : 0 };
-	const at: OutlineCut = Number.isNaN(middle.s)
-		? {
-				edge,
-				s:
-					edge === after.edge && after.s <= joined
-						? after.s + joined
-						: edge === before.edge
-							? Math.max(0, before.s - joined)
-							: after.s + joined
-			}
-		: middle;
+/** Whether a place lies on the outline between two others, going clockwise. */
+function isBetween(at: OutlinePlace, after: OutlinePlace, before: OutlinePlace): boolean {
+	const order = (a: OutlinePlace, b: OutlinePlace) => a.edge - b.edge || a.s - b.s;
 	if (order(after, before) <= 0) return order(at, after) >= 0 && order(at, before) <= 0;
 	return order(at, after) >= 0 || order(at, before) <= 0;
 }
@@ -233,7 +222,9 @@ function open(draft: Draft, piece: Piece, first: FoundEnd, second: FoundEnd): Ou
 			'slash-through-mouth',
 			`The slash runs through the mouth of ${lost[0].name}. Cut beside it, or close the dart first.`
 		);
-	const altered = withTurnedDart(piece, made.piece, first.dart ? first : second, motion);
+	const altered = first.dart
+		? withTurnedDart(piece, made, first, motion, 'to')
+		: withTurnedDart(piece, made, second, motion, 'from');
 	const touched = [...new Set(made.bridges.map((bridge) => bridge.edge))].map((edge) => ({
 		feature: `${piece.id}/${edge}`,
 		greatestMove: Math.max(Math.abs(first.gap), Math.abs(second.gap))
@@ -252,16 +243,16 @@ function open(draft: Draft, piece: Piece, first: FoundEnd, second: FoundEnd): Ou
 }
 
 interface Plan {
-	readonly cuts: readonly OutlineCut[];
+	readonly cuts: readonly OutlinePlace[];
 	readonly fates: readonly Fate[];
 	readonly regions: readonly Region[];
 }
 
 function openPlan(piece: Piece, first: FoundEnd, second: FoundEnd, motion: Motion): Plan {
 	const region = closedRegion(piece, first.leave, second.enter, [second.point, first.point]);
-	const cuts: OutlineCut[] = [];
+	const cuts: OutlinePlace[] = [];
 	const fates: Fate[] = [];
-	const push = (at: OutlineCut, fate: Fate) => {
+	const push = (at: OutlinePlace, fate: Fate) => {
 		cuts.push(at);
 		fates.push(fate);
 	};
@@ -269,7 +260,7 @@ function openPlan(piece: Piece, first: FoundEnd, second: FoundEnd, motion: Motio
 	push(first.leave, motion);
 	if (second.dart) push(second.enter, 'dropped');
 	push(second.leave, 'kept');
-	return inOrder(cuts, fates, [{ outline: region, fate: motion }]);
+	return { ...inOutlineOrder(cuts, fates), regions: [{ outline: region, fate: motion }] };
 }
 
 /** A fold: both parts are trimmed at the middle line, the moved one before it moves at that line's image in the cut. */
@@ -292,26 +283,26 @@ function foldPlan(
 			'fold-runs-off',
 			`The fold would use up an edge of ${piece.name}. Fold away less, or place it farther from the corner.`
 		);
-	const at = (one: OutlineCut) => pointAt(piece.edges[one.edge].path, one.s);
-	const moved = closedRegion(piece, movedFirst, movedSecond, [at(movedSecond), at(movedFirst)]);
-	const strip: Path = joinedPaths(
+	const at = (one: OutlinePlace) => pointAt(piece.edges[one.edge].path, one.s);
+	const turns = (end: FoundEnd): Point[] => (end.dart ? [end.point] : []);
+	const moved = closedRegion(piece, movedFirst, movedSecond, [...turns(second), ...turns(first)]);
+	const strip = joinedPaths(
 		...stretchPaths(piece, keptFirst, movedFirst),
-		straight(at(movedFirst), at(movedSecond)),
+		...chain([at(movedFirst), ...turns(first), ...turns(second), at(movedSecond)]),
 		...stretchPaths(piece, movedSecond, keptSecond),
-		straight(at(keptSecond), at(keptFirst))
+		...chain([at(keptSecond), ...turns(second), ...turns(first), at(keptFirst)])
 	);
-	return inOrder(
-		[keptFirst, movedFirst, movedSecond, keptSecond],
-		['dropped', motion, 'dropped', 'kept'],
-		[
+	return {
+		...inOutlineOrder([keptFirst, movedFirst, movedSecond, keptSecond], ['dropped', motion, 'dropped', 'kept']),
+		regions: [
 			{ outline: moved, fate: motion },
 			{ outline: strip, fate: 'dropped' }
 		]
-	);
+	};
 }
 
 /** Where a trimming line meets the outline near a cut's end, going back or on from it along the outline. */
-function trimAt(piece: Piece, end: FoundEnd, a: Point, b: Point, way: 'back' | 'on'): OutlineCut | undefined {
+function trimAt(piece: Piece, end: FoundEnd, a: Point, b: Point, way: 'back' | 'on'): OutlinePlace | undefined {
 	if (end.gap === 0) return way === 'back' ? end.enter : end.leave;
 	const edge = way === 'back' ? end.enter : end.leave;
 	const found = lineCrossings(piece.edges[edge.edge].path, a, b, measured)
@@ -323,62 +314,29 @@ function trimAt(piece: Piece, end: FoundEnd, a: Point, b: Point, way: 'back' | '
 		: undefined;
 }
 
-function inOrder(cuts: readonly OutlineCut[], fates: readonly Fate[], regions: readonly Region[]): Plan {
-	const start = cuts.reduce(
-		(least, cut, i) => ((cut.edge - cuts[least].edge || cut.s - cuts[least].s) < 0 ? i : least),
-		0
-	);
-	const turn = <T>(list: readonly T[]) => [...list.slice(start), ...list.slice(0, start)];
-	return { cuts: turn(cuts), fates: turn(fates), regions };
+function chain(points: readonly Point[]): Path[] {
+	return points
+		.slice(1)
+		.flatMap((point, i) => (distance(points[i], point) > joined ? [straight(points[i], point)] : []));
 }
 
-/** The outline from one place clockwise to another, closed through the points given. */
-export function closedRegion(piece: Piece, from: OutlineCut, to: OutlineCut, through: readonly Point[]): Path {
-	const paths = stretchPaths(piece, from, to);
-	const start = pointAt(piece.edges[from.edge].path, from.s);
-	let last = pointAt(piece.edges[to.edge].path, to.s);
-	for (const point of [...through, start]) {
-		if (distance(last, point) > joined) paths.push(straight(last, point));
-		last = point;
-	}
-	return joinedPaths(...paths);
-}
-
-export function stretchPaths(piece: Piece, from: OutlineCut, to: OutlineCut): Path[] {
-	const paths: Path[] = [];
-	const count = piece.edges.length;
-	const add = (edge: number, s0: number, s1: number) => {
-		if (s1 - s0 > joined) paths.push(portion(piece.edges[edge].path, s0, s1));
-	};
-	if (from.edge === to.edge && from.s <= to.s) {
-		add(from.edge, from.s, to.s);
-		return paths;
-	}
-	add(from.edge, from.s, pathLength(piece.edges[from.edge].path));
-	for (let i = (from.edge + 1) % count; i !== to.edge; i = (i + 1) % count) paths.push(piece.edges[i].path);
-	add(to.edge, 0, to.s);
-	return paths;
-}
-
-/** The dart at whose point the slash ends takes up the angle: its mouth is where its leg ends came to lie. */
-function withTurnedDart(before: Piece, made: Piece, end: FoundEnd, motion: Motion): Piece {
+/** The dart at whose point the slash ends takes up the angle: its mouth is the bridge between its leg ends. */
+function withTurnedDart(
+	before: Piece,
+	made: Reassembled,
+	end: FoundEnd,
+	motion: Motion,
+	movedLeg: 'from' | 'to'
+): Piece {
 	const dart = before.darts.find((one) => one.id === end.dart);
-	if (!dart) return made;
-	const edge = made.edges.find((one) => one.id === dart.edge)!;
-	const legs = dartLegs(before, dart);
-	const place = (point: Point): number => nearestEnd(edge.path, point, movePoint(motion, point));
-	const from = place(legs.mouthFrom);
-	const to = place(legs.mouthTo);
-	return { ...made, darts: [...made.darts, { ...dart, from: Math.min(from, to), to: Math.max(from, to) }] };
-}
-
-function nearestEnd(path: Path, still: Point, moved: Point): number {
-	let s = 0;
-	for (const segment of path) {
-		if (distance(segment.from, still) < 1e-3 || distance(segment.from, moved) < 1e-3) return s;
-		s += pathLength([segment]);
-	}
-	return s;
+	if (!dart) return made.piece;
+	const { mouthFrom, mouthTo } = dartLegs(before, dart);
+	const start = movedLeg === 'from' ? movePoint(motion, mouthFrom) : mouthFrom;
+	const finish = movedLeg === 'to' ? movePoint(motion, mouthTo) : mouthTo;
+	const mouth = bridgeBetween(made, dart.edge, start, finish);
+	return mouth
+		? { ...made.piece, darts: [...made.piece.darts, { ...dart, from: mouth.from, to: mouth.to }] }
+		: made.piece;
 }
 
 function remarksOf(
