@@ -14,6 +14,8 @@ import { derivativeOn, pointOn, secondDerivativeOn, segmentPortion } from './seg
  */
 
 const mostPairs = 20000;
+/** Room for rounding, in parameters and radians. */
+const slack = 1e-10;
 
 type Meet = (ta: number, tb: number, through: boolean) => void;
 
@@ -158,14 +160,17 @@ function meetPieces(a: Piece, b: Piece, accuracy: number, meet: Meet, visited: {
 		return;
 	}
 	const between = Math.atan2(Math.abs(a.ux * b.uy - a.uy * b.ux), Math.abs(a.ux * b.ux + a.uy * b.uy));
-	if (between > a.spread + b.spread) {
+	if (between > a.spread + b.spread + slack) {
 		const at = crossingNear(a, b);
 		if (at !== undefined && within(a, at[0]) && within(b, at[1])) {
 			meet(inUnit(at[0]), inUnit(at[1]), true);
 			return;
 		}
-		// They cross beyond one of these pieces, if at all; ends that fall short by less than the accuracy are found as ends.
-		if (a.size <= 4 * accuracy && b.size <= 4 * accuracy) return;
+		// They cross beyond one of these pieces, or touch where both end.
+		if (a.size <= accuracy && b.size <= accuracy) {
+			meetNearlyParallel(a, b, accuracy, meet);
+			return;
+		}
 	} else {
 		const flat = 0.25 * accuracy;
 		if ((a.over - a.under <= flat && b.over - b.under <= flat) || (a.size <= accuracy && b.size <= accuracy)) {
@@ -198,7 +203,6 @@ function outsideStrip(a: Piece, b: Piece, tolerance: number): boolean {
 }
 
 function within(piece: Piece, t: number): boolean {
-	const slack = 1e-10;
 	return t >= piece.t0 - slack && t <= piece.t1 + slack;
 }
 

@@ -15,8 +15,8 @@ export interface Nearest {
 
 /**
  * The point of a path nearest to a given one: its arc length `s`, its segment and Bézier parameter. Where several are equally
- * near, the first. The distance is exact to rounding and the least over the whole path: on lines in closed form, on
- * cubics at the ends and at every root of the quintic (p(t) − point)·p′(t). `accuracy` bounds the error of `s`.
+ * near, the first. The distance is exact to rounding (to 1e-8 mm beside a cusp) and the least over the whole path: on
+ * lines in closed form, on cubics at the ends and at every root of the quintic (p(t) − point)·p′(t). `accuracy` bounds the error of `s`.
  */
 export function nearestOn(path: Path, point: Point, accuracy: number): Nearest {
 	const boxes = segmentBoxes(path);

@@ -15,7 +15,7 @@ import {
 
 /*
  * Paths by arc length. `s` is mm from the start; s beyond either end means that end. Lengths are measured once for each path
- * object at a hundredth of `measured` and remembered, so positions on one path always agree with one another.
+ * object at a thousandth of `measured` and remembered, so positions on one path always agree with one another.
  */
 
 interface Measures {
@@ -25,7 +25,7 @@ interface Measures {
 	corners?: readonly number[];
 }
 
-const lengthAccuracy = 0.01 * measured;
+const lengthAccuracy = 0.001 * measured;
 const remembered = new WeakMap<Path, Measures>();
 
 function measuresOf(path: Path): Measures {

@@ -2,8 +2,8 @@ import type { Cubic, Path, Point, Segment } from './types.ts';
 import { segmentLengthTo } from './arc-length.ts';
 import { joined } from './accuracy.ts';
 import { collect, joinedStretches, settled } from './crossings.ts';
-import type { Meeting, Stretch } from './crossings.ts';
-import { segmentBoxes, segmentStarts } from './path.ts';
+import type { Crossing, Meeting, Stretch } from './crossings.ts';
+import { pointAt, segmentBoxes, segmentStarts } from './path.ts';
 import { pointOn } from './segment.ts';
 import { boxesMeet } from './segment-contacts.ts';
 
@@ -41,17 +41,24 @@ export function selfCrossings(closed: Path, accuracy: number): SelfCrossing[] {
 		}
 	}
 	const apart = ({ sa, sb }: { sa: number; sb: number }) => {
-		const between = Math.abs(sb - sa);
-		return Math.min(between, length - between) > joined;
+		const along = Math.abs(sb - sa);
+		return Math.min(along, length - along) > joined;
 	};
-	const runs = joinedStretches(
-		stretches.filter(({ from, to }) => apart(from) || apart(to)),
-		accuracy
-	);
-	return settled(closed, closed, meetings.filter(apart), runs, accuracy)
-		.filter(apart)
+	const runs = joinedStretches(stretches, accuracy);
+	// The joints stay in until the end, so that a touch that begins at one is known as the same.
+	const crossed = settled(closed, closed, meetings, runs, accuracy).filter(apart);
+	for (const { from, to } of runs) {
+		if (!apart(from) && !apart(to)) crossed.push(between(closed, from, to));
+	}
+	return crossed
 		.map(({ sa, sb, point }) => (sa < sb ? { s1: sa, s2: sb, point } : { s1: sb, s2: sa, point }))
 		.sort((p, q) => p.s1 - q.s1 || p.s2 - q.s2);
+}
+
+/** Halfway along a stretch that an outline runs there and back, from one turning point to the other. */
+function between(closed: Path, from: Crossing, to: Crossing): Crossing {
+	const sa = 0.5 * (from.sa + to.sa);
+	return { sa, sb: 0.5 * (from.sb + to.sb), point: pointAt(closed, sa) };
 }
 
 /** Whether two segments that follow one another both run forward along one direction: then they meet at their joint only. */
