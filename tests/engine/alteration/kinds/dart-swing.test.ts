@@ -98,7 +98,7 @@ describe('a dart swung to another edge', () => {
 		expect(findPiece(draft, 'front')!.edges[5]).toEqual(findPiece(withDart(), 'front')!.edges[5]);
 	});
 
-	it('refuses a line that leaves the piece, crosses another dart, or lies in its own mouth', () => {
+	it('refuses a line that crosses another dart, that lies in its own mouth, or that is on another piece', () => {
 		expect(notCarried(withDart(), swing('front/hem', { fraction: 0.5 })).code).toBe('swing-in-mouth');
 		const second = carried(withDart(), {
 			id: 'second',
@@ -109,6 +109,6 @@ describe('a dart swung to another edge', () => {
 			point: { from: { edge: 'front/side', end: 'start', offset: 120 }, in: 100 }
 		}).draft;
 		expect(notCarried(second, swing('front/side', { end: 'start', offset: 101 })).sentence).toMatch(/cross Side dart/);
-		expect(notCarried(withDart(), swing('front/armhole', { fraction: 0.2 })).code).toBe('swing-blocked');
+		expect(notCarried(withDart(), swing('back/side', { fraction: 0.2 })).why).toBe('no-place');
 	});
 });
