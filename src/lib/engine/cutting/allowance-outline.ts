@@ -16,7 +16,7 @@ import {
 	startTangent,
 	tangentAt
 } from '../geometry/path.ts';
-import { joined } from '../geometry/accuracy.ts';
+import { cornerAngle } from '../geometry/accuracy.ts';
 import { line } from '../geometry/segment.ts';
 import type { Path, Point, Segment } from '../geometry/types.ts';
 import { beside } from './beside.ts';
@@ -48,10 +48,8 @@ interface Part extends Beside {
 	readonly corner: Point;
 	readonly into: Point;
 	readonly outOf: Point;
-	/** What follows was left out at a hollow too narrow for the allowance: the next part is reached straight. */
-	readonly hollow: boolean;
-	/** The stitching line itself stands in for a cutting line of which nothing is left. */
-	readonly lost: boolean;
+	/** No corner follows: the line only turns to run backwards, or forwards again. */
+	readonly runsOn: boolean;
 }
 
 /**
@@ -74,7 +72,7 @@ export function allowanceOutline(
 	const corners = parts.map((part, i) => joint(part, parts[(i + 1) % parts.length], mitre));
 	parts.forEach((part, i) => {
 		const previous = (i + parts.length - 1) % parts.length;
-		if (!part.lost && !isSwallowed(part.path, corners[previous].after, corners[i].before)) return;
+		if (!isSwallowed(part.path, corners[previous].after, corners[i].before)) return;
 		corners[previous] = straightBy(parts[previous], part, backToCorner(parts[previous].corner));
 		corners[i] = straightBy(part, parts[(i + 1) % parts.length], backToCorner(part.corner));
 	});
@@ -103,28 +101,23 @@ function partsBeside(
 	accuracy: number
 ): { readonly parts: Part[]; readonly deviation: number } {
 	const edgeLength = pathLength(path);
-	const atEnd = { corner: pathEnd(path), into: endTangent(path), outOf: startTangent(next.path), hollow: false };
-	const same = { allowance, edgeLength, edge, turn, lost: false };
-	if (allowance === 0) return { parts: [{ ...same, ...atEnd, path }], deviation: 0 };
+	const same = { allowance, edgeLength, edge, turn };
+	const atEnd = { corner: pathEnd(path), into: endTangent(path), outOf: startTangent(next.path), runsOn: false };
+	if (allowance === 0) return { parts: [{ ...same, ...atEnd, path, bridge: false }], deviation: 0 };
 	const moved = beside(path, allowance, accuracy);
-	if (moved.length === 0) return { parts: [{ ...same, ...atEnd, path, lost: true }], deviation: 0 };
 	const parts = moved.map((part, i): Part => {
-		if (i + 1 === moved.length) return { ...same, ...atEnd, path: part.path };
-		const following = moved[i + 1];
-		return {
-			...same,
-			path: part.path,
-			corner: pointAt(path, part.to),
-			into: tangentAt(path, part.to, 'before'),
-			outOf: tangentAt(path, following.from, 'after'),
-			hollow: following.from - part.to > joined
-		};
+		const own = { ...same, path: part.path, bridge: part.backward };
+		if (i + 1 === moved.length) return { ...own, ...atEnd };
+		const into = tangentAt(path, part.to, 'before');
+		const outOf = tangentAt(path, part.to, 'after');
+		const runsOn = Math.abs(angleBetween(into, outOf)) <= cornerAngle;
+		return { ...own, corner: pointAt(path, part.to), into, outOf, runsOn };
 	});
 	return { parts, deviation: Math.max(...moved.map((part) => part.deviation)) };
 }
 
 function joint(part: Part, next: Part, mitre: number): TurnedCorner {
-	if (part.hollow) return straightBy(part, next, { before: 0, after: 0, by: [] });
+	if (part.runsOn) return straightBy(part, next, { before: 0, after: 0, by: [] });
 	const turned =
 		next.turn && !part.turn
 			? turnedCorner(part, next, part.corner, part.outOf)
@@ -132,7 +125,7 @@ function joint(part: Part, next: Part, mitre: number): TurnedCorner {
 				? turnedBack(part, next, part.corner, part.into)
 				: undefined;
 	if (turned) return turned;
-	return straightBy(part, next, cornerBetween(part, next, part.corner, angleBetween(part.into, part.outOf), mitre));
+	return straightBy(part, next, cornerBetween(part, next, part.corner, part.into, part.outOf, mitre));
 }
 
 /** The corner as straight lines from what is kept of one part to what is kept of the next. */

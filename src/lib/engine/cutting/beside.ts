@@ -1,7 +1,7 @@
-/** The line that lies an even allowance outside an edge, in the parts where it runs the edge's own way. */
-import { cornersOf, pathLength, segmentStarts } from '../geometry/path.ts';
+/** The line that lies an even allowance outside an edge, in the parts where it runs the edge's own way and those where it does not. */
+import { cornersOf, pathLength, segmentStarts, straight } from '../geometry/path.ts';
 import { curvatureOn } from '../geometry/segment.ts';
-import { offsetStretch, type MovedPart } from '../geometry/offset.ts';
+import { movedPoint, offsetStretch, type MovedPart } from '../geometry/offset.ts';
 import { segmentLengthTo } from '../geometry/arc-length.ts';
 import { measured } from '../geometry/accuracy.ts';
 import type { Cubic, Path } from '../geometry/types.ts';
@@ -14,15 +14,29 @@ const closely = 1e-9;
 const nothing = 1e-3;
 
 /**
- * The moved line in smooth parts, split at the corners of the edge. Where the edge is hollower than the allowance its line
- * would run backwards: those stretches are left out, and a hollow shorter than 1/32 of its curve may be missed.
+ * A line that runs on by less than this share of its edge's own length counts as running backwards: close to the cusp where it
+ * turns, it moves by a few thousandths of a millimetre in all.
+ */
+const standstill = 0.02;
+
+/** A smooth part of the line beside an edge. */
+export interface BesidePart extends MovedPart {
+	/** The edge is hollower here than the allowance is wide: the line would run backwards, and is only bridged. */
+	readonly backward: boolean;
+}
+
+/**
+ * The moved line in smooth parts that follow one another, split at the corners of the edge and where it would turn to run
+ * backwards. A hollow shorter than 1/32 of its curve may be missed.
  *
  * @param accuracy greatest distance of a drawn curve from the exact one, mm (see fitCurve)
  */
-export function beside(path: Path, allowance: number, accuracy: number): MovedPart[] {
-	return forwardStretches(path, allowance).map(({ from, to }) =>
-		offsetStretch(path, from, to, allowance, [], accuracy)
-	);
+export function beside(path: Path, allowance: number, accuracy: number): BesidePart[] {
+	return stretches(path, allowance).map(({ from, to, backward }) => {
+		if (!backward) return { ...offsetStretch(path, from, to, allowance, [], accuracy), backward };
+		const [start, end] = [movedPoint(path, allowance, from, 'after'), movedPoint(path, allowance, to, 'before')];
+		return { path: straight(start, end), from, to, deviation: 0, backward };
+	});
 }
 
 interface Stretch {
@@ -30,7 +44,7 @@ interface Stretch {
 	readonly to: number;
 }
 
-function forwardStretches(path: Path, allowance: number): Stretch[] {
+function stretches(path: Path, allowance: number): (Stretch & { readonly backward: boolean })[] {
 	const starts = segmentStarts(path);
 	const corners = new Set(cornersOf(path));
 	const length = pathLength(path);
@@ -39,19 +53,22 @@ function forwardStretches(path: Path, allowance: number): Stretch[] {
 	);
 	const bounds = [...new Set([0, ...corners, ...backward.flatMap(({ from, to }) => [from, to]), length])];
 	bounds.sort((a, b) => a - b);
-	const forward: Stretch[] = [];
+	const found: (Stretch & { backward: boolean })[] = [];
 	for (let i = 0; i + 1 < bounds.length; i++) {
 		const [from, to] = [bounds[i], bounds[i + 1]];
+		if (to - from < nothing) continue;
 		const middle = (from + to) / 2;
-		if (to - from < nothing || backward.some((one) => one.from < middle && middle < one.to)) continue;
-		forward.push({ from, to });
+		const isBackward = backward.some((one) => one.from < middle && middle < one.to);
+		const last = found[found.length - 1];
+		if (last && last.backward && isBackward && !corners.has(from)) found[found.length - 1] = { ...last, to };
+		else found.push({ from, to, backward: isBackward });
 	}
-	return forward;
+	return found;
 }
 
-/** Where the line beside a curve would run backwards: where 1 + curvature × allowance is not positive. */
+/** Where the line beside a curve would run backwards: where 1 + curvature × allowance is not positive (Farouki, 2008). */
 function backwardStretches(curve: Cubic, start: number, end: number, allowance: number): Stretch[] {
-	const runsOn = (t: number) => 1 + curvatureOn(curve, t) * allowance > 0;
+	const runsOn = (t: number) => 1 + curvatureOn(curve, t) * allowance > standstill;
 	const turns: number[] = [];
 	// Just inside the ends, where a curve's own curvature is asked and not that of a handle of no length.
 	const at = (i: number) => Math.min(1 - closely, Math.max(closely, i / samples));

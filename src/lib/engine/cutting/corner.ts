@@ -2,11 +2,10 @@
  * What the cutting line does at a corner of the stitching line, between the lines that lie beside its two edges: a mitre, a square
  * end at a long point, a step where two allowances differ, the trimmed crossing in a hollow.
  */
-import { add, angleBetween, cross, distance, scale, subtract } from '../geometry/point.ts';
+import { add, angleBetween, cross, distance, dot, outward, scale, subtract } from '../geometry/point.ts';
 import { joined } from '../geometry/accuracy.ts';
 import { along, meet } from '../geometry/meet.ts';
 import { endTangent, pathEnd, pathLength, pathStart, startTangent } from '../geometry/path.ts';
-import { outward } from '../geometry/point.ts';
 import type { Path, Point } from '../geometry/types.ts';
 
 /** A line beside an edge, or beside a smooth part of one. */
@@ -16,6 +15,8 @@ export interface Beside {
 	readonly allowance: number;
 	/** Length of the whole edge, mm. */
 	readonly edgeLength: number;
+	/** Only a bridge across a hollow too narrow for the allowance: its own direction means nothing. */
+	readonly bridge: boolean;
 }
 
 /** How one line beside an edge goes on to the next. */
@@ -33,11 +34,20 @@ export const mitreLimit = 2.5;
 /** A bend less than this needs no going back to the corner itself, radians. */
 const slight = Math.PI / 6;
 
-/** The corner at `at`, where the stitching line turns by `turn` radians (positive at a point, negative in a hollow). */
-export function cornerBetween(before: Beside, after: Beside, at: Point, turn: number, mitre: number): Corner {
+/** The corner of the stitching line at `at`, which it comes to and leaves in these unit directions. */
+export function cornerBetween(
+	before: Beside,
+	after: Beside,
+	at: Point,
+	into: Point,
+	outOf: Point,
+	mitre: number
+): Corner {
 	const [end, start] = [pathEnd(before.path), pathStart(after.path)];
 	if (distance(end, start) <= joined) return { before: 0, after: 0, by: [] };
 	const limit = mitre * Math.max(before.allowance, after.allowance);
+	const turn = angleBetween(into, outOf);
+	if (before.bridge || after.bridge) return mitreOver(end, start, at, into, outOf, limit) ?? backToCorner(at);
 	const meeting = meet(before.path, after.path, at, limit + joined);
 	if (meeting) {
 		return { before: Math.max(0, meeting.before), after: Math.max(0, meeting.after), by: [meeting.point] };
@@ -46,14 +56,16 @@ export function cornerBetween(before: Beside, after: Beside, at: Point, turn: nu
 	return turn < -slight ? backToCorner(at) : { before: 0, after: 0, by: [] };
 }
 
+/** Both lines run straight on to where they meet, if that lies ahead of both and within the limit. */
+function mitreOver(end: Point, start: Point, at: Point, into: Point, outOf: Point, limit: number): Corner | undefined {
+	const point = linesMeet(end, into, start, outOf);
+	const ahead = dot(subtract(point, end), into) >= 0 && dot(subtract(start, point), outOf) >= 0;
+	return ahead && distance(point, at) <= limit ? { before: 0, after: 0, by: [point] } : undefined;
+}
+
 /** Round by the corner of the stitching line itself: the loops that this leaves lie inside the contour and are lost with it. */
 export function backToCorner(at: Point): Corner {
 	return { before: 0, after: 0, by: [at] };
-}
-
-/** How far the stitching line turns where one path goes on to the next, radians. */
-export function turnBetween(before: Path, after: Path): number {
-	return angleBetween(endTangent(before), startTangent(after));
 }
 
 /**

@@ -5,7 +5,7 @@ import { formatPathData } from '../geometry/path-data.ts';
 import { levelSpan } from '../draft/level.ts';
 import { line } from '../geometry/segment.ts';
 import { outlineOf } from '../draft/outline.ts';
-import { outward } from '../geometry/point.ts';
+import { add, outward } from '../geometry/point.ts';
 import { pointAt, straight, tangentAt } from '../geometry/path.ts';
 import { signedArea } from '../geometry/area.ts';
 import { undividedName } from '../draft/undivided-name.ts';
@@ -127,7 +127,7 @@ function cutPiece(piece: Piece, allowances: CuttingAllowances, counts: ReadonlyM
 				id: notch.id,
 				edge: nameOf(piece, notch.edge),
 				at: pointAt(stitching, notch.at),
-				outward: outward(tangentAt(stitching, notch.at)),
+				outward: add(outward(tangentAt(stitching, notch.at)), [0, 0]),
 				length: Math.min(notchLength, edges[index].allowance),
 				count: counts.get(nameOf(piece, notch.id)) ?? 1
 			};

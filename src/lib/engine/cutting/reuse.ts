@@ -95,26 +95,44 @@ function lay(cloth: CutPiece, piece: CutPiece): { readonly short: Worst; readonl
 	const sewn = piece.edges
 		.filter(({ kind }) => kind !== 'fold')
 		.map(({ edge, stitching }) => ({ edge, line: movePath(moved, pathOf(stitching)) }));
-	const beyond = (point: Point) => nearestOn(boundary, point, measured).distance;
 	const nearestEdge = (point: Point) =>
 		sewn
 			.map(({ edge, line }) => ({ edge, away: nearestOn(line, point, measured).distance }))
 			.reduce((near, one) => (one.away < near.away ? one : near)).edge;
 
-	const wanted = flatten(movePath(moved, pathOf(piece.outline)), cut / 2);
-	let short = { by: 0, at: wanted[0] };
-	for (const polygon of difference([wanted], [flatten(boundary, cut / 2)])) {
-		for (const at of evenly([...polygon, polygon[0]])) if (beyond(at) > short.by) short = { by: beyond(at), at };
-	}
-	let left: Worst = { by: Infinity, at: wanted[0], edge: sewn[0].edge };
-	for (const { edge, line } of sewn) {
+	const cloths = [flatten(boundary, cut / 2)];
+	const flat = (data: string) => flatten(movePath(moved, pathOf(data)), cut / 2);
+	const over = difference([flat(piece.outline)], cloths)
+		.flatMap((polygon) => evenly([...polygon, polygon[0]]))
+		.map((at) => ({ at, by: nearestOn(boundary, at, measured).distance, edge: nearestEdge(at) }));
+	// Only where the stitching line itself leaves the cloth is it asked of every point on which side it lies.
+	const leaves = difference([flat(piece.stitching)], cloths).length > 0;
+	const beyond = sewn.flatMap(({ edge, line }) => {
 		const corners = boundary.map(({ from }) => nearestOn(line, from, measured).point);
-		for (const at of [...evenly(flatten(line, cut / 2)), ...corners]) {
-			const by = contains(boundary, at) ? beyond(at) : -beyond(at);
-			if (by < left.by) left = { by, at, edge };
-		}
-	}
-	return { short: { ...short, edge: nearestEdge(short.at) }, left };
+		return [...evenly(flatten(line, cut / 2)), ...corners].map((at) => {
+			const by = nearestOn(boundary, at, measured).distance;
+			return { at, by: leaves && !contains(boundary, at) ? -by : by, edge };
+		});
+	});
+	const left = worst(beyond, -1);
+	return { short: over.length > 0 ? worst(over, 1) : { ...left, by: 0 }, left };
+}
+
+/** Places that differ from the worst by less than this are as bad, mm. */
+const alike = 0.05;
+
+/**
+ * The greatest (direction 1) or least (−1) of the places, said to be on the edge that has most of those that are as bad, and in the
+ * middle of them.
+ */
+function worst(places: readonly Worst[], direction: 1 | -1): Worst {
+	const by = places.reduce((far, one) => Math.max(far, direction * one.by), -Infinity);
+	const bad = places.filter((one) => direction * one.by >= by - alike);
+	const counts = new Map<string, number>();
+	for (const { edge } of bad) counts.set(edge, (counts.get(edge) ?? 0) + 1);
+	const [[edge]] = [...counts].sort((a, b) => b[1] - a[1]);
+	const there = bad.filter((one) => one.edge === edge);
+	return { by: direction * by, at: there[Math.floor(there.length / 2)].at, edge };
 }
 
 /** The cloth that was cut, opened if it lay on the fold. */
