@@ -1,12 +1,12 @@
 import { desc, eq } from 'drizzle-orm';
 import { notes } from '../database/schema/log.ts';
-import { kept, refused, stale, unknown } from './answers.ts';
+import { kept, refused, refusedFor, stale, unknown } from './answers.ts';
 import { findGarment } from './garments.ts';
 import type { Journal } from './journal.ts';
 import type { Note } from './records.ts';
 import { checkName, checkWords, problemsOf } from './soundness.ts';
 import type { Store } from './store.ts';
-import { findWearer } from './wearers.ts';
+import { findWearer, wearerIsForgotten } from './wearers.ts';
 
 /** Newest first. */
 export function notesAbout({ db }: Store, about: { garment: string } | { wearer: string }): readonly Note[] {
@@ -22,7 +22,9 @@ export function noteActs(store: Store): Pick<Journal, 'addNote' | 'reviseNote'> 
 			writing(() => {
 				if (garment === undefined && wearer === undefined) return unknown('garment or wearer');
 				if (garment !== undefined && !findGarment(store, garment)) return unknown('garment');
-				if (wearer !== undefined && !findWearer(store, wearer)) return unknown('wearer');
+				const about = wearer === undefined ? undefined : findWearer(store, wearer);
+				if (wearer !== undefined && !about) return unknown('wearer');
+				if (about?.forgottenAt) return refusedFor(wearerIsForgotten);
 				const problems = textProblems(text, feature);
 				if (problems.length > 0) return refused(problems);
 				const id = newId();

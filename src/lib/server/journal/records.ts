@@ -106,7 +106,7 @@ export interface VersionSummary {
 	readonly alterations: readonly string[];
 	readonly queries: readonly Query[];
 	readonly settlements: readonly Settlement[];
-	/** Queries of the version that nobody has settled yet. */
+	/** Queries of the version that nobody has settled yet; alterations that wait for a place are not among them. */
 	readonly unsettled: readonly Query[];
 	readonly engineVersion: string;
 	readonly createdAt: Instant;

@@ -92,7 +92,7 @@ function summaryOf(store: Store, row: SummaryRow): VersionSummary {
 		alterations,
 		queries,
 		settlements: settled,
-		unsettled: queries.filter((query) => !settled.some((one) => isAbout(one, query))),
+		unsettled: queries.filter((query) => !isOfWaiting(query) && !settled.some((one) => isAbout(one, query))),
 		engineVersion,
 		createdAt
 	};
@@ -101,6 +101,9 @@ function summaryOf(store: Store, row: SummaryRow): VersionSummary {
 /** Queries are told apart by what is asked and where. */
 export const isAbout = (one: { code: string; where: string }, query: Query): boolean =>
 	one.code === query.code && one.where === query.where;
+
+/** Queries that say of an alteration that it waits: it is asked about until it is placed, whatever later versions are asked. */
+export const isOfWaiting = ({ code }: Query): boolean => ['unplaced', 'no-join', 'too-tight'].includes(code);
 
 /** Writes the next version of a garment, frozen from then on, and answers its id. */
 export function writeVersion(
