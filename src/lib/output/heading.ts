@@ -37,7 +37,7 @@ export const headingWidth = titleAt + titleWidth;
 
 export function layHeading(input: PatternSheetInput, cut: readonly CutPiece[], at: Point, width: number): Heading {
 	const [x, y] = at;
-	const { texts, height } = titleBlock(titleLines(input, cut), [x + titleAt, y], Math.max(titleWidth, width - titleAt));
+	const { texts, height } = titleBlock(input, cut, [x + titleAt, y], Math.max(titleWidth, width - titleAt));
 	const second = x + centimetreSide + gap;
 	return {
 		at,
@@ -61,10 +61,16 @@ interface TitleLine {
 	readonly weight: Weight;
 }
 
-function titleBlock(lines: readonly TitleLine[], [x, y]: Point, width: number): { texts: Text[]; height: number } {
+/** Garment, version and what goes with it, in lines no wider than `width` mm, from an upper left corner down. */
+export function titleBlock(
+	input: PatternSheetInput,
+	cut: readonly CutPiece[],
+	[x, y]: Point,
+	width: number
+): { readonly texts: readonly Text[]; readonly height: number } {
 	const texts: Text[] = [];
 	let top = y - 2;
-	for (const { text, size, weight } of lines) {
+	for (const { text, size, weight } of titleLines(input, cut)) {
 		for (const part of wrappedText(text, width, size, weight)) {
 			const box = size * 1.3;
 			const baseline = top + box / 2 + lineBox.baseline * size;
@@ -158,7 +164,7 @@ function testSquare(id: string, [x, y]: Point, side: number, size: string): Prim
 }
 
 /** A line to lay a tape against, with a tick at each of its parts. */
-function testLine(id: string, [x, y]: Point, length: number, parts: number, said: string): Primitive[] {
+export function testLine(id: string, [x, y]: Point, length: number, parts: number, said: string): Primitive[] {
 	const ticks = Array.from({ length: parts + 1 }, (_, i) => x + (length * i) / parts);
 	return [
 		{ kind: 'line', id, path: through([x, y], [x + length, y]), pen: pens.rule },

@@ -17,7 +17,9 @@ export const pens = {
 	fold: { width: 0.45, dash: [4, 1.4] },
 	mark: { width: 0.3 },
 	rule: { width: 0.25 },
-	scale: { width: 0.2 }
+	scale: { width: 0.2 },
+	/** Where two sheets of a tiled pattern meet. */
+	joint: { width: 0.15, dash: [3, 1.5] }
 } as const satisfies Record<string, Pen>;
 
 /** Tacks of a balance line or centre line: diameter and distance from middle to middle, mm. */

@@ -3,6 +3,7 @@ import type { Edge, Path, Piece, Point } from '../../engine/index.ts';
 import { nameId } from '../name-id.ts';
 import { tacks } from '../pens.ts';
 import { besideEdge, stepped, through } from '../plane.ts';
+import { isInside } from '../polygon.ts';
 import { asLine } from '../words.ts';
 import { nothing } from './drawn.ts';
 import type { Drawn } from './drawn.ts';
@@ -47,13 +48,4 @@ function longestInside(points: readonly Point[], outline: readonly Point[]): Poi
 		if (run.length > longest.length) longest = run;
 	}
 	return longest;
-}
-
-/** Even–odd rule. */
-function isInside([x, y]: Point, outline: readonly Point[]): boolean {
-	return outline.reduce((inside, from, i) => {
-		const to = outline[(i + 1) % outline.length];
-		const crosses = from[1] > y !== to[1] > y && x < from[0] + ((y - from[1]) / (to[1] - from[1])) * (to[0] - from[0]);
-		return crosses ? !inside : inside;
-	}, false);
 }
