@@ -4,12 +4,29 @@ import type { Draft } from '../../src/lib/engine/draft/types.ts';
 /** Inches in the sketch below, so that it can be read against a tape. */
 const k = 25.4;
 const p = (x: number, y: number): string => `${x * k} ${y * k}`;
-const C = (ax: number, ay: number, bx: number, by: number, x: number, y: number) => ` C ${p(ax, ay)} ${p(bx, by)} ${p(x, y)}`;
+const C = (ax: number, ay: number, bx: number, by: number, x: number, y: number) =>
+	` C ${p(ax, ay)} ${p(bx, by)} ${p(x, y)}`;
 const L = (x: number, y: number) => ` L ${p(x, y)}`;
 const M = (x: number, y: number) => `M ${p(x, y)}`;
-const line = (level: string, y: number, x0: number, x1: number) => ({ level, line: [[x0 * k, y * k], [x1 * k, y * k]] });
-const levels = (x0: number, x1: number) => [line('bust', 9.6, x0, x1), line('waist', 14.2, x0, x1), line('hip', 17.6, x0, x1)];
-const edge = (id: string, name: string, kind: string, path: string, more: object = {}) => ({ id, name, kind, path, ...more });
+const line = (level: string, y: number, x0: number, x1: number) => ({
+	level,
+	line: [
+		[x0 * k, y * k],
+		[x1 * k, y * k]
+	]
+});
+const levels = (x0: number, x1: number) => [
+	line('bust', 9.6, x0, x1),
+	line('waist', 14.2, x0, x1),
+	line('hip', 17.6, x0, x1)
+];
+const edge = (id: string, name: string, kind: string, path: string, more: object = {}) => ({
+	id,
+	name,
+	kind,
+	path,
+	...more
+});
 const at = (x: number, y: number) => [x * k, y * k];
 
 /** A close-fitting jacket of true curves, made up for these tests: back, side back, under-arm, front and a sleeve. */
@@ -84,9 +101,19 @@ export const jacketFile = {
 			side: 'both',
 			edges: [
 				edge('armhole', 'Armhole', 'seam', M(0.5, 7.4) + C(1.4, 8.6, 2.6, 8.6, 3.7, 8.2)),
-				edge('side', 'Side seam', 'seam', M(3.7, 8.2) + C(3.7, 10.5, 3.4, 12, 3.4, 14.2) + C(3.4, 16, 3.9, 17.6, 4.6, 19.2)),
+				edge(
+					'side',
+					'Side seam',
+					'seam',
+					M(3.7, 8.2) + C(3.7, 10.5, 3.4, 12, 3.4, 14.2) + C(3.4, 16, 3.9, 17.6, 4.6, 19.2)
+				),
 				edge('hem', 'Hem', 'open', M(4.6, 19.2) + C(3, 19.3, 1.5, 19.2, 0, 19), { turn: true }),
-				edge('under-arm-back', 'Under-arm seam', 'seam', M(0, 19) + C(0.5, 17.4, 0.8, 16, 0.8, 14.2) + C(0.8, 12, 0.6, 9.5, 0.5, 7.4))
+				edge(
+					'under-arm-back',
+					'Under-arm seam',
+					'seam',
+					M(0, 19) + C(0.5, 17.4, 0.8, 16, 0.8, 14.2) + C(0.8, 12, 0.6, 9.5, 0.5, 7.4)
+				)
 			],
 			notches: [
 				{ id: 'u1', edge: 'under-arm-back', at: 190, mate: 'side-back/u1' },
@@ -108,7 +135,12 @@ export const jacketFile = {
 				edge('neck', 'Neck', 'open', M(7.4, 0.6) + C(7.6, 3, 8.9, 4, 10.6, 4)),
 				edge('front', 'Front edge', 'open', M(10.6, 4) + C(11.4, 9, 11.5, 14, 11.1, 20.4), { lap: 19.05 }),
 				edge('hem', 'Hem', 'open', M(11.1, 20.4) + C(7.5, 20, 4, 19.6, 0.4, 19.2), { turn: true }),
-				edge('side', 'Side seam', 'seam', M(0.4, 19.2) + C(1.1, 17.6, 1.6, 16, 1.6, 14.2) + C(1.6, 12, 1.4, 10.5, 1.4, 8.2))
+				edge(
+					'side',
+					'Side seam',
+					'seam',
+					M(0.4, 19.2) + C(1.1, 17.6, 1.6, 16, 1.6, 14.2) + C(1.6, 12, 1.4, 10.5, 1.4, 8.2)
+				)
 			],
 			foldDarts: [
 				{
@@ -158,10 +190,25 @@ export const jacketFile = {
 		}
 	],
 	seams: [
-		{ id: 'side-back', name: 'Side-back seam', a: [{ edge: 'back/side-back' }], b: [{ edge: 'side-back/side-back', reversed: true }] },
-		{ id: 'under-arm-back', name: 'Under-arm seam', a: [{ edge: 'side-back/under-arm-back' }], b: [{ edge: 'under-arm/under-arm-back', reversed: true }] },
+		{
+			id: 'side-back',
+			name: 'Side-back seam',
+			a: [{ edge: 'back/side-back' }],
+			b: [{ edge: 'side-back/side-back', reversed: true }]
+		},
+		{
+			id: 'under-arm-back',
+			name: 'Under-arm seam',
+			a: [{ edge: 'side-back/under-arm-back' }],
+			b: [{ edge: 'under-arm/under-arm-back', reversed: true }]
+		},
 		{ id: 'side', name: 'Side seam', a: [{ edge: 'under-arm/side' }], b: [{ edge: 'front/side', reversed: true }] },
-		{ id: 'shoulder', name: 'Shoulder seam', a: [{ edge: 'back/shoulder' }], b: [{ edge: 'front/shoulder', reversed: true }] },
+		{
+			id: 'shoulder',
+			name: 'Shoulder seam',
+			a: [{ edge: 'back/shoulder' }],
+			b: [{ edge: 'front/shoulder', reversed: true }]
+		},
 		{ id: 'centre-back', name: 'Centre-back seam', a: [{ edge: 'back/centre-back' }], b: 'mirror' }
 	]
 };

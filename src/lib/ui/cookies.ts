@@ -3,4 +3,10 @@ export const unitCookie = 'unit';
 export const dimCookie = 'dim';
 
 /** A year; sent over plain http too, for the workroom runs on its own machine. */
-export const cookieOptions = { path: '/', maxAge: 365 * 24 * 60 * 60, sameSite: 'lax', httpOnly: true, secure: false } as const;
+export const cookieOptions = {
+	path: '/',
+	maxAge: 365 * 24 * 60 * 60,
+	sameSite: 'lax',
+	httpOnly: true,
+	secure: false
+} as const;

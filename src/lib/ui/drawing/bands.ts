@@ -61,7 +61,7 @@ function hatch(before: Path, after: Path, start: number, end: number, over: bool
 		const here = across(before, after, s, over);
 		const width = Math.abs(here.move);
 		if (width < strokesFrom) continue;
-		const there = across(before, after, Math.min(end, s + Math.max(1.6, 0.28 * width)), over).to;
+		const there = across(before, after, Math.min(end, s + Math.max(2.8, 0.3 * width)), over).to;
 		const along = times(unit(minus(there, here.from)), past);
 		strokes.push([minus(here.from, along), plus(there, along)]);
 	}

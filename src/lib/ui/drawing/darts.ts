@@ -49,6 +49,9 @@ export function dartScenes(now: readonly LaidDart[], before?: readonly LaidDart[
 	return [...present, ...gone.map((dart) => ({ ...drawn(dart, 'gone'), strokes: acrossLegs(dart, 'zigzag') }))];
 }
 
+/** Whether two darts are one and the same, in a piece that may have been divided since. */
+export const sameDart = (a: LaidDart, b: LaidDart): boolean => plainId(a.id) === plainId(b.id);
+
 /** A piece divided into right and left keeps its darts' names, with the side added. */
 const plainId = (id: string): string => id.replace(/@(left|right)$/, '');
 

@@ -1,4 +1,4 @@
-import { levelSpan, movePoint, outlineOf, parsePathData, undividedName } from './engine.ts';
+import { levelSpan, movePoint, outlineOf, parsePathData, piecePairs, undividedName } from './engine.ts';
 import type { Box, Draft, Motion, Path, Piece, PiecePair } from './engine.ts';
 import { boxOf, lieOf } from './frame.ts';
 import { layInRows } from './row-layout.ts';
@@ -137,16 +137,16 @@ function levelHeights(piece: Piece, motion: Motion): ReadonlyMap<string, number>
 	return heights;
 }
 
-/** Thrown: path data that the engine did not write. */
-function readOutline(outline: string): Path {
+/** A cut outline as a path, in the piece's own mm. Thrown: path data that the engine did not write. */
+export function readOutline(outline: string): Path {
 	const read = parsePathData(outline);
 	if ('problem' in read) throw new Error(read.problem);
 	return read.path;
 }
 
-/** The piece of a draft that a pair is about. */
-export function findPieceIn(draft: Draft, pair: PiecePair): Piece {
-	const piece = draft.pieces.find((one) => one === pair.after);
-	if (!piece) throw new Error(`The piece ${pair.name} is not in the draft that it was paired with.`);
-	return piece;
+/** What each piece was before, by the id that it has now. */
+export function pairsBy(before: Draft, after: Draft): ReadonlyMap<string, PiecePair> {
+	return new Map(
+		piecePairs(before, after).flatMap((pair) => (pair.before && pair.after ? [[pair.after.id, pair] as const] : []))
+	);
 }

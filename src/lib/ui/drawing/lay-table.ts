@@ -1,17 +1,16 @@
-import { findPieceIn, laidPieces } from './laid-pieces.ts';
+import { laidPieces, pairsBy } from './laid-pieces.ts';
 import type { CutLine } from './laid-pieces.ts';
-import { piecePairs, undividedName, sideOfName } from './engine.ts';
-import type { Draft, Piece, PiecePair } from './engine.ts';
+import { notchCounts, undividedName, sideOfName } from './engine.ts';
+import type { Draft, Piece } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
-import { balanceAcross } from './balance.ts';
+import { balanceAcross, takeNames } from './balance.ts';
 import { captionGap } from './caption-gap.ts';
 import { clearance } from './clearance.ts';
 import { crossStep, measureStrip } from './measure-strip.ts';
 import { drawPiece } from './piece-scene.ts';
-import { pieceWords } from './piece-words-placed.ts';
+import { withWords } from './piece-words-placed.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
-import { notchCuts } from './snips.ts';
 
 export interface TableOptions {
 	readonly unit: Unit;
@@ -59,14 +58,15 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 		mirrored: side === 'left',
 		...(options.anchor !== undefined && { anchor: options.anchor })
 	});
-	const cuts = notchCuts(draft);
+	const cuts = notchCounts(draft);
 	const drawn = layout.placed.map((placed) =>
 		drawPiece({ ...placed, cuts, selected: options.selected ?? [], thin: false, clear })
 	);
 	const foot = layout.bottom + margins.foot;
 	const height = bare ? foot : foot + stripHeight;
-	const balance = bare ? [] : balanceAcross(drawn, layout.placed, width);
-	const worded = drawn.map((piece) => ({ piece, ...pieceWords(piece) }));
+	const balance = bare ? [] : balanceAcross(layout.placed, width);
+	takeNames(balance, clear);
+	const worded = drawn.map(withWords);
 	const pins = placePins(options.pins ?? [], drawn, { clear, width, height: foot, unit, thin: false });
 	const gap = options.caption ? captionGap(clear, width, options.caption) : undefined;
 	const step = crossStep(layout.scale, unit);
@@ -81,11 +81,7 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 		...(!bare && { crosses: { step, x: zero % step, y: top % step } }),
 		...(!bare && { measure: measureStrip(layout.scale, unit, zero, width, Math.round(height) - stripHeight) }),
 		balance,
-		pieces: worded.map(({ piece: { scene }, words, grainWord }) => ({
-			...scene,
-			words,
-			...(scene.grain && { grain: { ...scene.grain, ...(grainWord && { word: grainWord }) } })
-		})),
+		pieces: worded,
 		pins,
 		...(gap && { captionGap: gap })
 	};
@@ -102,10 +98,4 @@ export function piecesShown(
 		return pieces === undefined || pieces.some((id) => id === piece.id || id === undividedName(piece.id));
 	});
 	return side === 'left' ? [...shown].reverse() : shown;
-}
-
-/** What each piece was before, by the id that it has now. */
-function pairsBy(before: Draft, after: Draft): ReadonlyMap<string, PiecePair> {
-	const pairs = piecePairs(before, after).filter((pair) => pair.before && pair.after);
-	return new Map(pairs.map((pair) => [findPieceIn(after, pair).id, pair]));
 }

@@ -1,5 +1,5 @@
-import { laidPieces } from './laid-pieces.ts';
-import { piecePairs } from './engine.ts';
+import { laidPieces, pairsBy } from './laid-pieces.ts';
+import { notchCounts } from './engine.ts';
 import type { Draft } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
 import { clearance } from './clearance.ts';
@@ -7,7 +7,6 @@ import { piecesShown } from './lay-table.ts';
 import { drawPiece } from './piece-scene.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
-import { notchCuts } from './snips.ts';
 
 export interface ThinOptions {
 	/** px; the drawing is as large as both allow, or at `scale` where several are to be compared by eye. */
@@ -31,9 +30,7 @@ export function layThin(draft: Draft, options: ThinOptions): Scene {
 	const { width, height, before, limbs = false, unit = 'in' } = options;
 	const body = piecesShown(draft, {}).filter((piece) => limbs || !piece.limb);
 	const shown = body.length > 0 ? body : piecesShown(draft, {});
-	const pairs =
-		before &&
-		new Map(piecePairs(before, draft).flatMap((pair) => (pair.after && pair.before ? [[pair.after.id, pair]] : [])));
+	const pairs = before && pairsBy(before, draft);
 	const lay = (scale?: number) =>
 		laidPieces(shown, {
 			cut: [],
@@ -50,7 +47,7 @@ export function layThin(draft: Draft, options: ThinOptions): Scene {
 	const scale = options.scale ?? thinScale(lay, width, height);
 	const layout = lay(scale);
 	const clear = clearance();
-	const cuts = notchCuts(draft);
+	const cuts = notchCounts(draft);
 	const drawn = layout.placed.map((placed) => drawPiece({ ...placed, cuts, selected: [], thin: true, clear }));
 	const right = Math.max(...layout.placed.map(({ box }) => box.right));
 	const foot = layout.bottom + 9;

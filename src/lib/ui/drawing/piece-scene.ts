@@ -9,11 +9,11 @@ import {
 	pathLength,
 	pointAt
 } from './engine.ts';
-import type { EdgePair, Motion, Path, Piece, PiecePair, Point } from './engine.ts';
+import type { Box, EdgePair, Motion, Path, Piece, PiecePair, Point } from './engine.ts';
 import { bandsBetween } from './bands.ts';
 import { centreLine } from './centre-line.ts';
 import type { Clearance } from './clearance.ts';
-import { dartScenes, laidDarts } from './darts.ts';
+import { dartScenes, laidDarts, sameDart } from './darts.ts';
 import type { LaidDart } from './darts.ts';
 import { moved } from './frame.ts';
 import { partedLine } from './moved-lines.ts';
@@ -38,6 +38,8 @@ export interface PlacedPiece {
 	/** Whole names of the edges that chalk is rubbed along. */
 	readonly selected: readonly string[];
 	readonly thin: boolean;
+	/** The part of the drawing that words are to stand in, px; all of it if left out. */
+	readonly window?: Box;
 	/** What is drawn so far: its lines are added, so that words and pins keep off them. */
 	readonly clear: Clearance;
 }
@@ -48,6 +50,7 @@ export interface DrawnPiece {
 	readonly placed: PlacedPiece;
 	/** Each edge as it is and as it was, by whole name. */
 	readonly edges: ReadonlyMap<string, { readonly after: Path; readonly before: Path }>;
+	/** Those that are gone as well. */
 	readonly darts: readonly LaidDart[];
 	readonly outline: readonly Point[];
 }
@@ -98,6 +101,7 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 
 	const darts = laidDarts(piece, motion);
 	for (const dart of darts) for (const leg of [dart.one, dart.other]) clear.take(flatten(leg, 0.3), weights.stitching);
+	const was = before && laidDarts(before, beforeMotion);
 	const grain = piece.grain && !thin ? moved(motion, piece.grain) : undefined;
 	if (grain) clear.take(grain, weights.fine);
 	const balance = thin ? [] : spansOf(piece, motion);
@@ -108,7 +112,7 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 	return {
 		placed,
 		edges,
-		darts,
+		darts: [...darts, ...(was ?? []).filter((old) => !darts.some((dart) => sameDart(dart, old)))],
 		outline: flat,
 		scene: {
 			id: piece.id,
@@ -117,7 +121,7 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 			cloth: [...cloth, pathText(outline, true)],
 			balance: balance.map((span) => pointsText(span)).join(''),
 			centre: text.centre,
-			darts: dartScenes(darts, before && laidDarts(before, beforeMotion)),
+			darts: dartScenes(darts, was),
 			halo: text.halo,
 			...(grain && { grain: { path: grainLine(grain[0], grain[1]) } }),
 			bands,

@@ -1,30 +1,38 @@
 import { movePath, movePoint, pathLength, pointAt, tangentAt } from './engine.ts';
-import type { Path, Point } from './engine.ts';
+import type { Box, Path, Point } from './engine.ts';
 import { boxAround, filled, grown, textWidth } from './clearance.ts';
 import { isInside } from './centre-line.ts';
 import type { DrawnPiece } from './piece-scene.ts';
 import { cutWords } from './piece-words.ts';
-import type { Word } from './scene.ts';
+import type { PieceScene, Word } from './scene.ts';
 import { outOf, plus, times, turnsOver } from './vectors.ts';
 
 /** Sizes of words in a drawing that may be scaled, px; lines of a name stand 16 px apart. */
 export const wordSize = 13.5;
 const lineHeight = 16;
+/** “turn here” is left out where it would lie on more than a few dots. */
+const turnWithin = 150;
 /** Where a name is looked for, px apart. */
 const step = 6;
 
-/** The words of a piece: its name and how many are cut, “grain” along the grain line, “turn here” at a turned edge. */
-export function pieceWords(drawn: DrawnPiece): { readonly words: readonly Word[]; readonly grainWord?: Word } {
+/** The piece with its words: its name and how many are cut, “grain” along the grain line, “turn here” at a turned edge. */
+export function withWords(drawn: DrawnPiece): PieceScene {
+	const { scene } = drawn;
 	const name = nameWords(drawn);
 	const grainWord = grainWordOf(drawn);
-	return { words: [...name, ...turnWords(drawn)], ...(grainWord && { grainWord }) };
+	return {
+		...scene,
+		words: [...name, ...turnWords(drawn)],
+		...(scene.grain && { grain: { ...scene.grain, ...(grainWord && { word: grainWord }) } })
+	};
 }
 
 /** The name on one line where there is room, else a word to a line; as near the upper middle of the cloth as is clear. */
 function nameWords({ placed, outline }: DrawnPiece): readonly Word[] {
 	const { piece, clear } = placed;
 	const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
-	const box = { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+	const whole = { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+	const box = placed.window ? sharedBox(whole, grown(placed.window, -4)) : whole;
 	const wished: Point = [(box.left + box.right) / 2, box.top + 0.36 * (box.bottom - box.top)];
 	const note = cutWords(piece);
 	let best: { readonly cost: number; readonly at: Point; readonly lines: readonly string[] } | undefined;
@@ -57,6 +65,13 @@ function nameWords({ placed, outline }: DrawnPiece): readonly Word[] {
 	}));
 }
 
+const sharedBox = (a: Box, b: Box): Box => ({
+	left: Math.max(a.left, b.left),
+	top: Math.max(a.top, b.top),
+	right: Math.min(a.right, b.right),
+	bottom: Math.min(a.bottom, b.bottom)
+});
+
 /** “Side back” on one line, or on two; “Under-arm” may part at its hyphen. */
 function namesOnLines(name: string): readonly (readonly string[])[] {
 	const parts = name.split(/(?<=-)|\s+/).filter((part) => part !== '');
@@ -83,10 +98,10 @@ function grainWordOf({ placed, outline }: DrawnPiece): Word | undefined {
 	for (const share of [0.5, 0.35, 0.65, 0.25, 0.75]) {
 		for (const side of [-1, 1]) {
 			const on: Point = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
-			const middle: Point = upright ? [on[0] + side * 9, on[1]] : [on[0], on[1] + side * 9];
+			const middle: Point = upright ? [on[0] + side * 10, on[1]] : [on[0], on[1] + side * 10];
 			const box = upright ? boxAround(middle, 11, wide) : boxAround(middle, wide, 11);
 			const outside = cornersInside(box, outline) ? 0 : 500;
-			const cost = clear.under(box) * 30 + outside + (side === 1 ? 4 : 0) + Math.abs(share - 0.5) * 20;
+			const cost = clear.under(grown(box, 3)) * 30 + outside + (side === 1 ? 4 : 0) + Math.abs(share - 0.5) * 20;
 			if (!best || cost < best.cost) best = { cost, at: middle };
 		}
 	}
@@ -113,7 +128,7 @@ function turnWords({ placed, outline }: DrawnPiece): readonly Word[] {
 			const cost = clear.under(box) * 30 + outside + Math.abs(share - 0.5) * 20;
 			if (!best || cost < best.cost) best = { cost, at, upright };
 		}
-		if (!best) return [];
+		if (!best || best.cost > turnWithin) return [];
 		const { at, upright } = best;
 		clear.take(filled(upright ? boxAround(at, 11, wide) : boxAround(at, wide, 11)), 1);
 		const base: Point = upright ? [at[0] + 4.5, at[1]] : [at[0], at[1] + 4.5];

@@ -8,7 +8,7 @@ import { dartMiddle } from './darts.ts';
 import { strokesText } from './path-text.ts';
 import type { DrawnPiece } from './piece-scene.ts';
 import type { PinOnDrawing, PinScene } from './scene.ts';
-import { distance, minus, outOf, plus, times, turned, turnsOver, unit } from './vectors.ts';
+import { between, distance, minus, outOf, plus, times, turned, turnsOver, unit } from './vectors.ts';
 
 interface PinRoom {
 	readonly clear: Clearance;
@@ -96,7 +96,13 @@ interface Candidate {
 	readonly through: Through;
 	readonly head: Point;
 	readonly direction: Point;
-	readonly label: { readonly at: Point; readonly anchor: PinScene['labelAnchor']; readonly box: Box };
+	readonly label: {
+		readonly at: Point;
+		readonly anchor: PinScene['labelAnchor'];
+		readonly box: Box;
+		/** Words under the head are read best. */
+		readonly cost: number;
+	};
 }
 
 function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): PinScene {
@@ -112,7 +118,8 @@ function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): 
 	const { through: place, head, direction, label: words } = best!.candidate;
 	room.clear.take(filled(boxAround(head, 2 * r, 2 * r)), 8);
 	if (label) room.clear.take(filled(words.box), 8);
-	const arrow = room.thin || place.width >= narrow || place.width < 0.3 ? undefined : moveArrow(place, pin.way);
+	const arrow =
+		room.thin || place.width >= narrow || place.width < 0.3 ? undefined : moveArrow(place, pin.way, room.clear);
 	return {
 		number: pin.number,
 		feature: pin.feature,
@@ -142,7 +149,7 @@ function* candidates(through: readonly Through[], label: string, r: number, thin
 }
 
 const slants: readonly (readonly [angle: number, reach: number])[] = [0.45, -0.45, 0.8, -0.8, 0.1].flatMap((angle) =>
-	[30, 40].map((reach) => [angle, reach] as const)
+	[30, 40, 54].map((reach) => [angle, reach] as const)
 );
 
 function labelBeside(
@@ -151,30 +158,35 @@ function labelBeside(
 	width: number,
 	side: 'right' | 'left' | 'below' | 'above'
 ): Candidate['label'] {
+	const away = r + 5;
 	switch (side) {
-		case 'right':
-			return { at: [x + r + 5, y + 5], anchor: 'start', box: boxAround([x + r + 5 + width / 2, y], width, 13) };
-		case 'left':
-			return { at: [x - r - 5, y + 5], anchor: 'end', box: boxAround([x - r - 5 - width / 2, y], width, 13) };
 		case 'below':
-			return { at: [x, y + r + 14], anchor: 'middle', box: boxAround([x, y + r + 9], width, 13) };
+			return { at: [x, y + r + 14], anchor: 'middle', box: boxAround([x, y + r + 9], width, 13), cost: 0 };
+		case 'right':
+			return { at: [x + away, y + 5], anchor: 'start', box: boxAround([x + away + width / 2, y], width, 13), cost: 3 };
+		case 'left':
+			return { at: [x - away, y + 5], anchor: 'end', box: boxAround([x - away - width / 2, y], width, 13), cost: 3 };
 		case 'above':
-			return { at: [x, y - r - 5], anchor: 'middle', box: boxAround([x, y - r - 10], width, 13) };
+			return { at: [x, y - away], anchor: 'middle', box: boxAround([x, y - r - 10], width, 13), cost: 9 };
 	}
 }
 
 function costOf({ through, head, label }: Candidate, r: number, { clear, width, height, thin }: PinRoom): number {
-	const head_ = boxAround(head, 2 * r, 2 * r);
-	const whole = thin ? head_ : grown(label.box, 2);
-	const outside = [head_, whole].some(
-		(box) => box.left < 2 || box.top < 2 || box.right > width - 2 || box.bottom > height - 2
-	);
+	const round = boxAround(head, 2 * r, 2 * r);
+	const words = thin ? round : grown(label.box, 3);
+	const off = (box: Box) => box.left < 2 || box.top < 2 || box.right > width - 2 || box.bottom > height - 2;
+	const outside = off(round) || off(words) ? 2000 : 0;
+	if (thin) return through.cost + outside + clear.under(round);
+	// A head stands best a little above the place that it pins.
+	const fallen = Math.max(0, head[1] - through.at[1]) * 0.3;
+	const shaft = [0.2, 0.4, 0.6, 0.8].filter((t) => within(words, between(through.at, head, t))).length * 25;
 	return (
-		through.cost +
-		(outside ? 2000 : 0) +
-		(thin ? clear.under(head_) : clear.under(grown(head_, -1)) * 6 + clear.under(whole) * 9)
+		through.cost + outside + fallen + shaft + label.cost + clear.under(grown(round, -1)) * 6 + clear.under(words) * 9
 	);
 }
+
+const within = ({ left, top, right, bottom }: Box, [x, y]: Point): boolean =>
+	x > left && x < right && y > top && y < bottom;
 
 /** Over from inside the cloth, under the line, over again to the head. */
 function shaftThrough(at: Point, head: Point, direction: Point, r: number): string {
@@ -186,18 +198,23 @@ function shaftThrough(at: Point, head: Point, direction: Point, r: number): stri
 	]);
 }
 
-/** From beside the line before, toward the line after; px. */
-function moveArrow({ from, at, out }: Through, way: PinScene['way']): string {
+/** From beside the line before, toward the line after, on the clearer side of the pin; px. */
+function moveArrow({ from, out }: Through, way: PinScene['way'], clear: Clearance): string {
 	const along: Point = [-out[1], out[0]];
 	const ahead = way === 'in' ? times(out, -1) : out;
-	const base = plus(way === 'in' ? from : from, plus(times(ahead, -15), times(along, 13)));
-	const tip = plus(base, times(ahead, 11));
+	const places = [14, -14].map((aside) => {
+		const base = plus(from, plus(times(ahead, -16), times(along, aside)));
+		return {
+			base,
+			tip: plus(base, times(ahead, 11)),
+			cost: clear.under(boxAround(plus(base, times(ahead, 5)), 13, 13))
+		};
+	});
+	const { base, tip } = places[0].cost <= places[1].cost ? places[0] : places[1];
 	const barb = (side: 1 | -1) => plus(minus(tip, times(ahead, 4.5)), times(along, 3.2 * side));
-	return distance(from, at) > 0
-		? strokesText([
-				[base, tip],
-				[barb(1), tip],
-				[barb(-1), tip]
-			])
-		: '';
+	return strokesText([
+		[base, tip],
+		[barb(1), tip],
+		[barb(-1), tip]
+	]);
 }

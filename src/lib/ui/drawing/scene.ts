@@ -44,6 +44,7 @@ export interface BalanceLine {
 	readonly name: string;
 	readonly path: string;
 	readonly label: Point;
+	readonly anchor: 'start' | 'middle';
 }
 
 export interface PieceScene {

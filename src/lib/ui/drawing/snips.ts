@@ -1,5 +1,5 @@
-import { pointAt, seamRun, tangentAt } from './engine.ts';
-import type { Draft, Path, Piece, Point } from './engine.ts';
+import { pointAt, tangentAt } from './engine.ts';
+import type { Path, Point } from './engine.ts';
 import { minus, outOf, plus, times } from './vectors.ts';
 
 export type Cuts = 1 | 2 | 3;
@@ -8,52 +8,6 @@ export type Cuts = 1 | 2 | 3;
 const apart = 4.2;
 /** How far a cut reaches in over the stitching line, px; outward it goes no farther than the allowance. */
 const inward = 3;
-
-/**
- * How many cuts each notch has, by its whole name: one, two or three, counted along its seam as side a is walked and then
- * begun again, so that no mate is taken for its neighbour; mates have the same. Notches that no seam reaches are counted
- * along their edge. Common practice, no source.
- */
-export function notchCuts(draft: Draft): ReadonlyMap<string, Cuts> {
-	const cuts = new Map<string, Cuts>();
-	const mates = matesOf(draft);
-	const count = (names: readonly string[]) => {
-		names.forEach((name, order) => {
-			if (cuts.has(name)) return;
-			const number = ((order % 3) + 1) as Cuts;
-			cuts.set(name, number);
-			for (const mate of mates.get(name) ?? []) if (!cuts.has(mate)) cuts.set(mate, number);
-		});
-	};
-	for (const side of ['a', 'b'] as const) {
-		for (const seam of draft.seams) {
-			if (side === 'b' && seam.b === 'mirror') continue;
-			count(seamRun(draft, seam, side).flatMap(({ piece, edge, reversed }) => alongEdge(piece, edge.id, reversed)));
-		}
-	}
-	for (const piece of draft.pieces) for (const edge of piece.edges) count(alongEdge(piece, edge.id, false));
-	return cuts;
-}
-
-function alongEdge(piece: Piece, edge: string, reversed: boolean): string[] {
-	const notches = piece.notches.filter((notch) => notch.edge === edge).sort((a, b) => a.at - b.at);
-	const names = notches.map((notch) => `${piece.id}/${notch.id}`);
-	return reversed ? names.reverse() : names;
-}
-
-/** Both ways, where only one of two mates names the other. */
-function matesOf(draft: Draft): ReadonlyMap<string, readonly string[]> {
-	const mates = new Map<string, string[]>();
-	const meet = (one: string, other: string) => mates.set(one, [...(mates.get(one) ?? []), other]);
-	for (const piece of draft.pieces) {
-		for (const { id, mate } of piece.notches) {
-			if (mate === undefined) continue;
-			meet(`${piece.id}/${id}`, mate);
-			meet(mate, `${piece.id}/${id}`);
-		}
-	}
-	return mates;
-}
 
 /** The cuts of one notch across a line in px, `outward` px out of the cloth. */
 export function notchStrokes(

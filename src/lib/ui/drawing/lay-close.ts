@@ -1,0 +1,139 @@
+import {
+	levelSpan,
+	movePath,
+	movePoint,
+	notchCounts,
+	outlineOf,
+	pathBox,
+	pathLength,
+	pointAt,
+	tangentAt
+} from './engine.ts';
+import type { Draft, Edge, Motion, Piece, Point } from './engine.ts';
+import type { Unit } from '../../measure/units.ts';
+import { balanceAcross, takeNames } from './balance.ts';
+import { clearance } from './clearance.ts';
+import { lieOf, shifted } from './frame.ts';
+import { pairsBy, readOutline } from './laid-pieces.ts';
+import type { CutLine } from './laid-pieces.ts';
+import { crossStep } from './measure-strip.ts';
+import { drawPiece } from './piece-scene.ts';
+import { withWords } from './piece-words-placed.ts';
+import { placePins } from './pins.ts';
+import type { Material, PinOnDrawing, Scene } from './scene.ts';
+import { outOf } from './vectors.ts';
+
+export interface CloseOptions {
+	readonly unit: Unit;
+	/** One edge, or the two that are sewn together, by whole name. */
+	readonly edges: readonly string[];
+	/** px. */
+	readonly width?: number;
+	readonly height?: number;
+	/** px to an inch; 46 if left out: a quarter inch is then 12 px wide. */
+	readonly perInch?: number;
+	/** The balance line to look at, the waist if there is one; else the middle of the edge. */
+	readonly at?: string;
+	readonly before?: Draft;
+	readonly cut?: readonly CutLine[];
+	readonly material?: Material;
+	readonly side?: 'right' | 'left';
+	readonly pins?: readonly PinOnDrawing[];
+}
+
+interface Looked {
+	readonly piece: Piece;
+	readonly edge: Edge;
+	/** At the drawing's scale, its origin where it was. */
+	readonly motion: Motion;
+	/** What is looked at, px. */
+	readonly middle: Point;
+	/** Its edge looks to the right. */
+	readonly faces: number;
+}
+
+/**
+ * A close look at a seam: its two edges facing one another across a strip of table, level at one balance line, cut off where
+ * the drawing ends. True to one scale, like the table.
+ */
+export function layClose(draft: Draft, options: CloseOptions): Scene {
+	const { unit, width = 390, height = 232, perInch = 46, before, side = 'right' } = options;
+	const scale = perInch / 25.4;
+	const looked = options.edges.flatMap((name) => lookAt(draft, name, scale, side, options.at ?? 'waist'));
+	const [left, right] = [...looked].sort((a, b) => b.faces - a.faces);
+	const xs = right ? [width * 0.3, width * 0.7] : [width / 2];
+	const clear = clearance();
+	const cuts = notchCounts(draft);
+	const pairs = before && pairsBy(before, draft);
+	const outlines = new Map((options.cut ?? []).map(({ piece, outline }) => [piece, readOutline(outline)]));
+	const placed = [left, right].flatMap((one, i) => {
+		if (!one) return [];
+		const motion = shifted(one.motion, xs[i] - one.middle[0], height * 0.56 - one.middle[1]);
+		const pair = pairs?.get(one.piece.id);
+		const cut = outlines.get(one.piece.id);
+		return [
+			{
+				piece: one.piece,
+				motion,
+				beforeMotion: motion,
+				row: 0,
+				limb: false,
+				...(pair && { pair }),
+				...(cut && { cut })
+			}
+		];
+	});
+	const window = { left: 0, top: 0, right: width, bottom: height };
+	const drawn = placed.map((one) => drawPiece({ ...one, cuts, selected: options.edges, thin: false, window, clear }));
+	const balance = balanceAcross(placed, width, right ? 'in the middle' : 'at the left');
+	takeNames(balance, clear);
+	const pieces = drawn.map(withWords);
+	const step = crossStep(scale, unit);
+	return {
+		width,
+		height,
+		scale,
+		unit,
+		material: options.material ?? 'white',
+		thin: false,
+		crosses: { step, x: (width / 2) % step, y: (height * 0.56) % step },
+		balance,
+		pieces,
+		pins: placePins(options.pins ?? [], drawn, { clear, width, height, unit, thin: false })
+	};
+}
+
+function lookAt(draft: Draft, name: string, scale: number, side: 'right' | 'left', level: string): readonly Looked[] {
+	const [id, edgeId] = name.split('/');
+	const piece = draft.pieces.find((one) => one.id === id);
+	const edge = piece?.edges.find((one) => one.id === edgeId);
+	if (!piece || !edge) return [];
+	const motion = lieOf(scale, side === 'left' ? 'mirrored' : 'upright');
+	const path = movePath(motion, edge.path);
+	const half = pathLength(path) / 2;
+	const levels = piece.levels.filter((part) => part.level === level);
+	const ends = levels.flatMap((part) => levelSpan(piece, part)?.points ?? []).map((point) => movePoint(motion, point));
+	const on = ends.filter((point) => nearTo(path, point));
+	return [
+		{
+			piece,
+			edge,
+			motion,
+			middle: on[0] ?? pointAt(path, half),
+			faces: facing(piece, motion, pointAt(path, half), path, half)
+		}
+	];
+}
+
+/** Whether a balance line ends within a px of the edge's own box: the edge is then looked at there. */
+function nearTo(path: ReturnType<typeof movePath>, [x, y]: Point): boolean {
+	const box = pathBox(path);
+	return x >= box.left - 1 && x <= box.right + 1 && y >= box.top - 1 && y <= box.bottom + 1;
+}
+
+/** How far to the right the edge looks: of the way out of the cloth there, and of its place on the piece if it looks up or down. */
+function facing(piece: Piece, motion: Motion, at: Point, path: ReturnType<typeof movePath>, s: number): number {
+	const box = pathBox(movePath(motion, outlineOf(piece)));
+	const out = outOf(tangentAt(path, s), motion[0] < 0);
+	return out[0] + (0.2 * (at[0] - (box.left + box.right) / 2)) / (box.right - box.left);
+}
