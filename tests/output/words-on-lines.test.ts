@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import * as fontkit from 'fontkit';
 import { expect, test } from 'vitest';
 import { drawSheet } from '../../src/lib/output/draw-sheet.ts';
@@ -5,7 +6,7 @@ import type { PatternSheetInput } from '../../src/lib/output/pattern-input.ts';
 import type { Group, Line, Primitive, Text } from '../../src/lib/output/primitive.ts';
 import { printedText } from '../../src/lib/output/printed-text.ts';
 import { layPatternSheet } from '../../src/lib/output/sheet.ts';
-import { flatten } from '../../src/lib/engine/index.ts';
+import { flatten, parseDraft } from '../../src/lib/engine/index.ts';
 import type { Path, Point } from '../../src/lib/engine/index.ts';
 import { dividedDraft } from './support/printed-draft.ts';
 import { fontFile, printedInput } from './support/printed-input.ts';
@@ -53,10 +54,14 @@ function meets(a: Point, b: Point, box: readonly Point[]): boolean {
 	});
 }
 
+const demo = parseDraft(JSON.parse(readFileSync('src/lib/intake/demo-draft.json', 'utf8')));
+
 const inputs: readonly (readonly [string, PatternSheetInput])[] = [
 	['with allowances', printedInput],
 	['stitching only', { ...printedInput, lines: 'stitching only' }],
-	['with a piece divided', { ...printedInput, draft: dividedDraft }]
+	['with a piece divided', { ...printedInput, draft: dividedDraft }],
+	['the demo’s jacket', { ...printedInput, draft: demo, allowances: { default: 19.05 } }],
+	['the demo’s jacket, stitching only', { ...printedInput, draft: demo, lines: 'stitching only' }]
 ];
 
 test.each(inputs)('no word lies on a line or on another word, %s', (_, input) => {

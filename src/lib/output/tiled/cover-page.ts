@@ -88,7 +88,7 @@ function drawMap(plan: TilePlan, [x, y]: Point, width: number, height: number): 
 			kind: 'line',
 			path: movePath([scale, 0, 0, scale, x, y], outline),
 			closed: true,
-			pen: pens.rule
+			pen: pens.stitching
 		})),
 		...plan.tiles.flatMap(({ own, number }): Primitive[] => [
 			{
@@ -100,7 +100,7 @@ function drawMap(plan: TilePlan, [x, y]: Point, width: number, height: number): 
 					at(own.left, own.bottom)
 				),
 				closed: true,
-				pen: pens.joint
+				pen: pens.scale
 			},
 			{
 				kind: 'text',

@@ -42,6 +42,9 @@ const gap = 10;
 /** Widths that are tried, in sheets side by side. */
 const mostColumns = 12;
 
+/** How many more sheets, as a share, are worth a whole that is less long: it lies on a table, and its map can be read. */
+const squareShare = 0.1;
+
 interface Step {
 	readonly across: number;
 	readonly down: number;
@@ -54,8 +57,8 @@ interface Layout {
 }
 
 /**
- * Lays the pieces for sheets of one size: as many side by side as make the fewest sheets, and of those the least long
- * whole. Sheets that show nothing of a piece or of its words are left out and have no number.
+ * Lays the pieces for sheets of one size: as many side by side as make few sheets and a whole that is not long. Sheets that
+ * show nothing of a piece or of its words are left out and have no number.
  */
 export function planTiles(input: PatternSheetInput, paper: PaperName): TilePlan {
 	const loose = loosePieces(input);
@@ -66,8 +69,10 @@ export function planTiles(input: PatternSheetInput, paper: PaperName): TilePlan 
 		layoutIn((least + i) * step.across + overlap - 2 * border, loose)
 	);
 	const costs = layouts.map((layout) => ({ layout, sheets: tilesOf(layout, [], step).length }));
-	costs.sort((a, b) => a.sheets - b.sheets || longerSide(a.layout) - longerSide(b.layout));
-	const [{ layout }] = costs;
+	const fewest = Math.min(...costs.map(({ sheets }) => sheets));
+	const { layout } = costs
+		.filter(({ sheets }) => sheets <= fewest * (1 + squareShare))
+		.reduce((best, one) => (longerSide(one.layout) < longerSide(best.layout) ? one : best));
 	const groups = layout.pieces.map((piece) => drawPiece(piece, versionWords(input.title.version)));
 	const words = groups.flatMap(({ parts }) => parts.flatMap((part) => (part.kind === 'text' ? [part.at] : [])));
 	return { ...layout, paper, groups, tiles: tilesOf(layout, words, step) };
