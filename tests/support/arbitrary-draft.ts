@@ -125,7 +125,7 @@ function pieceFrom(shape: Shape, id: string, cut: 'pair' | 'fold', sewn: number)
 	const dartEdge = shape.dart ? outer[shape.dart.edge % outer.length] : undefined;
 	const pleatEdge = shape.pleat ? outer.find((edge) => edge.kind === 'open' && edge !== dartEdge) : undefined;
 	const along: Point = [Math.cos(shape.levelAngle), Math.sin(shape.levelAngle)];
-	const levelEdge = outer.findLast((edge) => edge.kind === 'open');
+	const levelEdge = outer.find((edge) => edge.kind === 'open');
 	const levels: Level[] = [{ level: 'waist', line: [centre, [centre[0] + 5 * along[0], centre[1] + 5 * along[1]]] }];
 	if (shape.levelOnEdge && levelEdge) levels.push({ level: 'hem', edge: levelEdge.id });
 	return {

@@ -1,4 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Point } from '../../../src/lib/engine/geometry/types.ts';
+import { pointOn } from '../../../src/lib/engine/geometry/segment.ts';
+import { outlineOf } from '../../../src/lib/engine/draft/outline.ts';
+import { arbitraryDraft } from '../../support/arbitrary-draft.ts';
 import { edgeOf } from '../../../src/lib/engine/draft/find.ts';
 import { levelOnEdge, levelSpan, levelSpans, levelWidth } from '../../../src/lib/engine/draft/level.ts';
 import type { Piece } from '../../../src/lib/engine/draft/types.ts';
@@ -229,7 +234,11 @@ describe('the width at a drawn level', () => {
 		).toBeUndefined();
 	});
 
-	it('of a line that only grazes the outline from inside is the whole width', () => {
+	it.each([
+		[20, 60],
+		[120, 160],
+		[60, 140]
+	])('of a line drawn from %d to %d that grazes the outline from inside is the whole width', (from, to) => {
 		const piece = pieceOf({
 			id: 'p',
 			cut: 'single',
@@ -241,13 +250,55 @@ describe('the width at a drawn level', () => {
 				{
 					level: 'chest',
 					line: [
-						[20, 50],
-						[60, 50]
+						[from, 50],
+						[to, 50]
 					]
 				}
 			]
 		});
 		expect(levelWidth(piece, 'chest')).toBeCloseTo(200, 9);
+	});
+
+	it('through the centre of a star-shaped piece is the sum of the two radii there', () => {
+		// The random outlines are met once by every ray from [0, 0]: the radius is found by bisection on the polar angle.
+		const radius = (piece: Piece, angle: number): number => {
+			const ahead = ([x, y]: Point) =>
+				Math.atan2(Math.sin(Math.atan2(y, x) - angle), Math.cos(Math.atan2(y, x) - angle));
+			for (const segment of outlineOf(piece)) {
+				const [start, end] = [ahead(segment.from), ahead(segment.to)];
+				if (start > 0 || end < 0 || end - start > Math.PI) continue;
+				let [low, high] = [0, 1];
+				for (let i = 0; i < 60; i++) {
+					const middle = (low + high) / 2;
+					if (ahead(pointOn(segment, middle)) < 0) low = middle;
+					else high = middle;
+				}
+				return Math.hypot(...pointOn(segment, low));
+			}
+			throw new Error('no segment is met');
+		};
+		fc.assert(
+			fc.property(arbitraryDraft, (draft) => {
+				for (const { id, cut, edges, levels, ...piece } of draft.pieces) {
+					if (!/^piece-\d$/.test(id) || cut !== 'pair') continue;
+					const plain = {
+						...piece,
+						id,
+						cut,
+						levels,
+						darts: [],
+						foldDarts: [],
+						edges: edges.map((e) => ({ ...e, lap: 0 }))
+					};
+					const [level] = levels;
+					const [start, end] = 'line' in level ? level.line : [];
+					const angle = Math.atan2(end![1] - start![1], end![0] - start![0]);
+					const expected = radius(plain, angle) + radius(plain, angle + Math.PI);
+					expect(levelWidth(plain, 'waist')).toBeCloseTo(expected, 6);
+				}
+			}),
+			{ seed: 20_009, numRuns: 100 }
+		);
 	});
 });
 
@@ -307,6 +358,24 @@ describe('a level on an edge', () => {
 	it('is as wide as the edge is sewn, less the laps beside it', () => {
 		expect(levelWidth(bodice.pieces[0], 'waist')).toBeCloseTo(195 - 25, 9);
 		expect(levelWidth(bodice.pieces[1], 'waist')).toBeCloseTo(225 - 45 - 20, 9);
+	});
+
+	it('that goes on along the next edge leaves out the laps at its two ends only', () => {
+		const piece = pieceOf(
+			rectangleFile({
+				edges: [
+					{ id: 'waist', kind: 'open', lap: 7, path: 'M 0 0 L 120 0' },
+					{ id: 'waist-front', kind: 'open', path: 'M 120 0 L 200 0' },
+					{ id: 'front-edge', kind: 'open', lap: 20, path: 'M 200 0 L 200 300' },
+					{ id: 'rest', kind: 'open', path: 'M 200 300 L 0 300 L 0 0' }
+				],
+				levels: [
+					{ level: 'waist', edge: 'waist' },
+					{ level: 'waist', edge: 'waist-front' }
+				]
+			})
+		);
+		expect(levelWidth(piece, 'waist')).toBeCloseTo(200 - 20, 9);
 	});
 });
 

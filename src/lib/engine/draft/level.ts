@@ -1,31 +1,19 @@
-import type { Path, Point } from '../geometry/types.ts';
+import type { Point } from '../geometry/types.ts';
 import type { Edge, Level, Piece } from './types.ts';
-import { joined, measured } from '../geometry/accuracy.ts';
-import { lineCrossings } from '../geometry/crossings.ts';
-import { nearestOn } from '../geometry/nearest.ts';
+import { joined } from '../geometry/accuracy.ts';
 import { pathLength } from '../geometry/path.ts';
-import { add, distance, dot, midpoint, scale, subtract, unit } from '../geometry/point.ts';
+import { distance, dot, midpoint, subtract, unit } from '../geometry/point.ts';
 import { edgeOf, neighbouringEdges } from './find.ts';
 import { intakeStretches } from './intake-along.ts';
 import { edgeStitchedLength } from './length.ts';
-import { rememberedByName, rememberedForBoth } from './memo.ts';
-import { outlineOf } from './outline.ts';
+import { spanOf, type DrawnLevel, type LevelSpan, type PlacedSpan } from './level-span.ts';
+import { rememberedByName } from './memo.ts';
 
 /*
  * Balance lines. A level lies on an edge, or is drawn as a line of two or more points whose first and last part run straight
  * on to the outline: its span is the stretch inside the outline that holds most of the drawn line. A level may occur several
  * times on a piece and its parts are added up; drawn parts that lie before and behind one another are one line.
  */
-
-type DrawnLevel = Extract<Level, { line: readonly Point[] }>;
-
-export interface LevelSpan {
-	/** From outline to outline. */
-	readonly points: readonly Point[];
-	/** Ids of the edges it ends on; at a corner the one with a lap, if either has. */
-	readonly startEdge: string;
-	readonly endEdge: string;
-}
 
 export const levelParts: (piece: Piece, level: string) => readonly Level[] = rememberedByName(
 	(piece: Piece, level: string) => piece.levels.filter((part) => part.level === level)
@@ -54,7 +42,7 @@ export const levelWidth: (piece: Piece, level: string) => number | undefined = r
 		for (const span of spansOf(piece, level)) width = (width ?? 0) + spanWidth(piece, span.span);
 		for (const part of levelParts(piece, level)) {
 			const edge = 'edge' in part ? edgeOf(piece, part.edge) : undefined;
-			if (edge) width = (width ?? 0) + edgeWidth(piece, edge);
+			if (edge) width = (width ?? 0) + edgeWidth(piece, edge, level);
 		}
 		return width;
 	}
@@ -77,16 +65,6 @@ export function levelOnEdge(piece: Piece, edge: Edge, level: string): number[] {
 		if (part.edge === neighbours?.after.id) met.push(length);
 	}
 	return met.sort((a, b) => a - b).filter((s, i, all) => i === 0 || s - all[i - 1] > joined);
-}
-
-interface End {
-	/** The edges it lies on (two at a corner) and where. */
-	readonly touches: readonly { readonly edge: Edge; readonly s: number }[];
-}
-
-interface PlacedSpan {
-	readonly span: LevelSpan;
-	readonly ends: readonly [End, End];
 }
 
 /** Every span of a level on a piece with the drawn parts that are strung together in it. */
@@ -144,107 +122,6 @@ function strungTogether(one: DrawnLevel, other: DrawnLevel): DrawnLevel {
 	return { level: one.level, line: [...first.slice(0, -1), ...joint, ...second.slice(1)] };
 }
 
-const spanOf = rememberedForBoth((piece: Piece, part: DrawnLevel): PlacedSpan | undefined => {
-	const outline = outlineOf(piece);
-	const line = part.line;
-	const lengths = line.slice(1).map((point, i) => distance(line[i], point));
-	const total = lengths.reduce((sum, length) => sum + length, 0);
-	const met = outlineMet(outline, line, lengths);
-	let best: { readonly begin: Meeting; readonly end: Meeting; readonly held: number } | undefined;
-	for (let i = 0; i + 1 < met.length; i++) {
-		if (!isInside(outline, line, lengths, (met[i].along + met[i + 1].along) / 2)) continue;
-		const begin = met[i];
-		// A line that only touches the outline from inside runs on.
-		while (i + 2 < met.length && isInside(outline, line, lengths, (met[i + 1].along + met[i + 2].along) / 2)) {
-			i++;
-		}
-		const end = met[i + 1];
-		const held = Math.min(end.along, total) - Math.max(begin.along, 0);
-		if (held > joined && (best === undefined || held > best.held)) best = { begin, end, held };
-	}
-	if (best === undefined) return undefined;
-	const { begin, end } = best;
-	const inner: Point[] = [];
-	let along = 0;
-	for (let i = 1; i + 1 < line.length; i++) {
-		along += lengths[i - 1];
-		if (along > begin.along + joined && along < end.along - joined) inner.push(line[i]);
-	}
-	const ends = [endAt(piece, begin.s), endAt(piece, end.s)] as const;
-	return {
-		span: {
-			points: [begin.point, ...inner, end.point],
-			startEdge: lapped(ends[0]).id,
-			endEdge: lapped(ends[1]).id
-		},
-		ends
-	};
-});
-
-interface Meeting {
-	/** mm along the drawn line from its first point; negative before it. */
-	readonly along: number;
-	/** mm along the outline. */
-	readonly s: number;
-	readonly point: Point;
-}
-
-/** Where the drawn line, its end parts run on, meets the outline: in order along it, each place once. */
-function outlineMet(outline: Path, line: readonly Point[], lengths: readonly number[]): Meeting[] {
-	const met: Meeting[] = [];
-	let before = 0;
-	for (let i = 0; i < lengths.length; i++) {
-		const least = i === 0 ? -Infinity : -joined;
-		const most = i === lengths.length - 1 ? Infinity : lengths[i] + joined;
-		for (const { s, u, point } of lineCrossings(outline, line[i], line[i + 1], measured)) {
-			if (u >= least && u <= most) met.push({ along: before + u, s, point });
-		}
-		before += lengths[i];
-	}
-	return met
-		.sort((a, b) => a.along - b.along)
-		.filter((meeting, i, all) => i === 0 || meeting.along - all[i - 1].along > joined);
-}
-
-/** A slant that no drawn line has, so that a ray along it passes the corners by. */
-const slant: Point = [Math.cos(1), Math.sin(1)];
-
-/** Whether the place `along` the drawn line lies inside the outline or on it. */
-function isInside(outline: Path, line: readonly Point[], lengths: readonly number[], along: number): boolean {
-	const point = placeAlong(line, lengths, along);
-	const crossed = lineCrossings(outline, point, add(point, slant), measured).filter((crossing) => crossing.u > 0);
-	return crossed.length % 2 === 1 || nearestOn(outline, point, measured).distance <= joined;
-}
-
-function placeAlong(line: readonly Point[], lengths: readonly number[], along: number): Point {
-	let i = 0;
-	let rest = along;
-	while (i < lengths.length - 1 && rest > lengths[i]) rest -= lengths[i++];
-	return add(line[i], scale(unit(subtract(line[i + 1], line[i])), rest));
-}
-
-function endAt(piece: Piece, s: number): End {
-	const touches: { edge: Edge; s: number }[] = [];
-	const whole = pathLength(outlineOf(piece));
-	let start = 0;
-	for (const edge of piece.edges) {
-		const length = pathLength(edge.path);
-		for (const place of [s - start, s - start + whole, s - start - whole]) {
-			if (place >= -joined && place <= length + joined) {
-				const near = place <= joined ? 0 : place >= length - joined ? length : place;
-				touches.push({ edge, s: near });
-				break;
-			}
-		}
-		start += length;
-	}
-	return { touches };
-}
-
-function lapped(end: End): Edge {
-	return (end.touches.find(({ edge }) => edge.lap !== 0) ?? end.touches[0]).edge;
-}
-
 function spanWidth(piece: Piece, span: LevelSpan): number {
 	let width = 0;
 	for (let i = 0; i + 1 < span.points.length; i++) {
@@ -260,7 +137,10 @@ function spanWidth(piece: Piece, span: LevelSpan): number {
 	return width - (edgeOf(piece, span.startEdge)?.lap ?? 0) - (edgeOf(piece, span.endEdge)?.lap ?? 0);
 }
 
-function edgeWidth(piece: Piece, edge: Edge): number {
+/** An edge that the level goes on along is no end of it, whatever lap it has. */
+function edgeWidth(piece: Piece, edge: Edge, level: string): number {
+	const goesOn = (other: Edge) => levelParts(piece, level).some((part) => 'edge' in part && part.edge === other.id);
 	const neighbours = neighbouringEdges(piece, edge.id);
-	return edgeStitchedLength(piece, edge) - (neighbours?.before.lap ?? 0) - (neighbours?.after.lap ?? 0);
+	const ends = neighbours ? [neighbours.before, neighbours.after].filter((other) => !goesOn(other)) : [];
+	return ends.reduce((width, { lap }) => width - lap, edgeStitchedLength(piece, edge));
 }

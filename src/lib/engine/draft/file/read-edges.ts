@@ -56,9 +56,10 @@ function readEdge(
 		report(`${at}.path`, read.problem);
 		return undefined;
 	}
+	const had = segmentsLeft.count;
 	segmentsLeft.count -= read.path.length;
 	if (segmentsLeft.count < 0) {
-		report(`${at}.path`, `The draft has too many lines and curves: the most is ${limits.segments}.`);
+		if (had >= 0) report(`${at}.path`, `The draft has too many lines and curves: the most is ${limits.segments}.`);
 		return undefined;
 	}
 	if (!withinReach(read.path)) {

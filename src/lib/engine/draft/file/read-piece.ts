@@ -33,7 +33,7 @@ export function readPiece(
 	segmentsLeft: { count: number },
 	report: Report
 ): ReadPiece {
-	if (typeof value !== 'object' || value === null) {
+	if (typeof value !== 'object' || value === null || Array.isArray(value)) {
 		return {
 			at,
 			id: undefined,

@@ -3,5 +3,5 @@ export type Report = (at: string, message: string) => void;
 
 /** A length as a problem's sentence shows it: enough figures to find it in the file. */
 export function inMillimetres(length: number): string {
-	return `${Number(length.toPrecision(length >= 1000 ? 7 : 4))} mm`;
+	return `${Number(length.toFixed(4))} mm`;
 }

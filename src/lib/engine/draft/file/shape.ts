@@ -33,13 +33,20 @@ export function shapeOf(file: unknown, schema: z.ZodType = draftSchema): Shape {
 		wrong.add(pathText(keys));
 		for (let length = 0; length <= keys.length; length++) above.add(pathText(keys.slice(0, length)));
 	}
+	const isSound = (at: string): boolean => {
+		if (above.has(at)) return false;
+		for (let end = at.length; end > 0; end = Math.max(at.lastIndexOf('.', end - 1), at.lastIndexOf('[', end - 1))) {
+			if (wrong.has(at.slice(0, end))) return false;
+		}
+		return true;
+	};
 	const allIn = (list: unknown, at: string): Sound<unknown>[] =>
 		Array.isArray(list) && !wrong.has(at) ? list.map((value: unknown, i) => ({ value, at: `${at}[${i}]` })) : [];
 	return {
 		problems: problems.map(({ path, message }) => ({ path, message })),
-		isSound: (at) => !above.has(at),
+		isSound,
 		soundIn: <T>(list: readonly T[] | undefined, at: string) =>
-			allIn(list, at).filter((element) => !above.has(element.at)) as Sound<T>[],
+			allIn(list, at).filter((element) => isSound(element.at)) as Sound<T>[],
 		allIn
 	};
 }
