@@ -1,22 +1,25 @@
 import { building } from '$app/environment';
+import demoDraft from '$lib/intake/demo-draft.json';
+import { fillDemo } from '$lib/server/demo.ts';
 import { errorSentence } from '$lib/server/http/error-sentence.ts';
 import { setHeaders } from '$lib/server/http/headers.ts';
 import { mayChange } from '$lib/server/http/same-origin.ts';
+import { journalFile } from '$lib/server/journal-file.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import { openJournal } from '$lib/server/open-journal.ts';
 import { shortId } from '$lib/server/short-id.ts';
 import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
 import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
 
 let journal: Journal | undefined;
 
-/** Opens the journal once, before the first request. */
+/** Opens the journal once, before the first request, and gives an empty one the demo. */
 export const init: ServerInit = () => {
 	if (building) return;
 	const folder = process.env.PIN_TO_PAPER_JOURNAL ?? 'journal';
 	mkdirSync(folder, { recursive: true });
-	const opened = openJournal({ file: join(folder, 'journal.sqlite'), now: () => new Date(), newId: shortId });
+	const opened = openJournal({ file: journalFile(folder), now: () => new Date(), newId: shortId });
+	fillDemo(opened, demoDraft);
 	journal = opened;
 	// Sent by src/start/serve.js when the last request is answered.
 	process.once('sveltekit:shutdown', () => opened.close());
