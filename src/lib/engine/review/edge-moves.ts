@@ -44,6 +44,9 @@ export function sameLine(a: Path, b: Path): boolean {
 	return a.length === b.length && a.every((segment, i) => JSON.stringify(segment) === JSON.stringify(b[i]));
 }
 
+/** What is left when one large number is taken from another, mm. */
+const rounding = 1e-9;
+
 /**
  * The move at arc length `s` of the line before, mm along its outward normal there, to the nearest crossing of that normal with
  * the line after or with its straight run-on. Where the normal meets neither, the distance to the nearest point, with the sign of the side that it lies on.
@@ -55,7 +58,8 @@ export function moveAt({ before, after, reached }: LineMove, s: number): number 
 	const across = lineCrossings(reached, from, along(from, normal, 1), measured);
 	let nearest = Infinity;
 	for (const { u } of across) if (Math.abs(u) < Math.abs(nearest)) nearest = u;
-	return Number.isFinite(nearest) ? nearest : sidedDistance(after, from, normal);
+	if (!Number.isFinite(nearest)) return sidedDistance(after, from, normal);
+	return Math.abs(nearest) < rounding ? 0 : nearest;
 }
 
 function sidedDistance(path: Path, from: Point, normal: Point): number {
