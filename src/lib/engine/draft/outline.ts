@@ -25,7 +25,7 @@ export const clothArea: (piece: Piece) => number = remembered((piece: Piece) => 
 });
 
 /** What a dart takes: along its mouth, in to the point and back. Closed, clockwise. */
-export function dartOutline(piece: Piece, dart: Dart): Path {
+function dartOutline(piece: Piece, dart: Dart): Path {
 	const edge = edgeOf(piece, dart.edge);
 	if (edge === undefined) throw new Error(`The dart ${dart.id} opens on no edge of ${piece.id}.`);
 	const legs = dartLegs(piece, dart);
@@ -33,7 +33,7 @@ export function dartOutline(piece: Piece, dart: Dart): Path {
 }
 
 /** What a fold dart takes. Closed. */
-export function foldDartOutline(foldDart: FoldDart): Path {
+function foldDartOutline(foldDart: FoldDart): Path {
 	const legs = foldDartLegs(foldDart);
 	return [...legs.left, ...reversedPath(legs.right)];
 }

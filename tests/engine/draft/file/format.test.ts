@@ -9,7 +9,7 @@ import { parseDraft, parseDraftText } from '../../../../src/lib/engine/draft/fil
 import { mirrorDraft } from '../../../../src/lib/engine/draft/turn-piece.ts';
 import type { Draft } from '../../../../src/lib/engine/draft/types.ts';
 import { arbitraryDraft } from '../../../support/arbitrary-draft.ts';
-import { bodice, bodiceFile } from '../../../support/drafts.ts';
+import { bodice, bodiceFile, draftFile, rectangleFile } from '../../../support/drafts.ts';
 
 const fixtures = join(import.meta.dirname, '../../../fixtures/drafts');
 
@@ -41,6 +41,19 @@ describe('[FILE] a draft written and read is the draft to the bit', () => {
 			fc.property(arbitraryDraft, (draft) => expectSame(mirrorDraft(draft))),
 			{ seed: 20_006, numRuns: 60 }
 		);
+	});
+
+	it('divided, with ids and names as long as they may be', () => {
+		const long = (id: string) => id.padEnd(200, 'x');
+		const piece = rectangleFile({ id: long('p'), name: long('Panel ') });
+		const [top, side, hem, centre] = piece.edges;
+		const file = {
+			...piece,
+			cut: 'fold',
+			edges: [top, { ...side, id: long('s'), name: long('Side ') }, hem, { ...centre, kind: 'fold' }]
+		};
+		expectSame(divide(parseDraft(draftFile([file])), [piece.id]));
+		expectSame(divide(parseDraft(draftFile([piece])), [piece.id]));
 	});
 
 	it('for the bodice, whole and in every way divided', () => {

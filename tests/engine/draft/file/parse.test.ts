@@ -195,6 +195,8 @@ describe('a file is refused', () => {
 		['an id with a space', { id: 'side back' }, 'id', /"side back" is no id: use letters/],
 		['an id with a slash', { id: 'a/b' }, 'id', /no id/],
 		['an id with a side of its own making', { id: 'a@middle' }, 'id', /no id/],
+		['an id without end', { id: 'a'.repeat(201) }, 'id', /no id/],
+		['a name without end', { name: 'a'.repeat(201) }, 'name', /most is 200 letters/],
 		['a name that is no text', { name: 7 }, 'name', /"name" should be text, not 7/],
 		['a field nobody knows', { seamAllowance: 10 }, '', /knows no field "seamAllowance" here/],
 		['a side for a pair', { side: 'left' }, 'side', /left side alone is cut "single", not "pair"/],

@@ -13,22 +13,19 @@ export const limits = {
 	/** Darts, notches, marks … of one piece; seams of the draft; points of a line; edges of a run. */
 	list: 200,
 	segments: 20_000,
-	nameLength: 200,
 	/** mm from the origin: 100 m. */
 	coordinate: 100_000
 } as const;
 
-/** Letters, digits, hyphens, underscores and points; `@left` and `@right` end the ids of divided things. */
-export const idPattern = /^[A-Za-z0-9][A-Za-z0-9._-]*(@(left|right))?$/;
-export const wholeNamePattern =
-	/^[A-Za-z0-9][A-Za-z0-9._-]*(@(left|right))?\/[A-Za-z0-9][A-Za-z0-9._-]*(@(left|right))?$/;
+/** Letters, digits, hyphens, underscores and points, at most 200; `@left` and `@right` end the ids of divided things. */
+export const idPattern = /^[A-Za-z0-9][A-Za-z0-9._-]{0,199}(@(left|right))?$/;
+const wholeNamePattern = new RegExp(`${idPattern.source.slice(0, -1)}/${idPattern.source.slice(1)}`);
+/** At most 200 characters; dividing adds the side. */
+const namePattern = /^[^]{0,200}(, (left|right))?$/;
 
-const id = z.string().max(limits.nameLength).regex(idPattern);
-const wholeName = z
-	.string()
-	.max(2 * limits.nameLength + 1)
-	.regex(wholeNamePattern);
-const name = z.string().max(limits.nameLength).optional();
+const id = z.string().regex(idPattern);
+const wholeName = z.string().regex(wholeNamePattern);
+const name = z.string().regex(namePattern).optional();
 const millimetres = z.number().min(-limits.coordinate).max(limits.coordinate);
 const point = z.tuple([millimetres, millimetres]);
 
@@ -39,7 +36,7 @@ function listOf<T extends z.ZodType>(item: T, most: number = limits.list) {
 
 const width = z.strictObject({ at: z.number(), left: millimetres, right: millimetres });
 
-export const edgeSchema = z.strictObject({
+const edgeSchema = z.strictObject({
 	id,
 	name,
 	kind: z.enum(['seam', 'open', 'fold']),
@@ -48,7 +45,7 @@ export const edgeSchema = z.strictObject({
 	turn: z.boolean().optional()
 });
 
-export const dartSchema = z.strictObject({
+const dartSchema = z.strictObject({
 	id,
 	name,
 	edge: id,
@@ -59,7 +56,7 @@ export const dartSchema = z.strictObject({
 	press: z.enum(['from', 'to']).optional()
 });
 
-export const foldDartSchema = z.strictObject({
+const foldDartSchema = z.strictObject({
 	id,
 	name,
 	ends: z.tuple([point, point]),
@@ -67,17 +64,17 @@ export const foldDartSchema = z.strictObject({
 	widths: listOf(width).optional()
 });
 
-export const notchSchema = z.strictObject({ id, edge: id, at: millimetres, mate: wholeName.optional() });
+const notchSchema = z.strictObject({ id, edge: id, at: millimetres, mate: wholeName.optional() });
 
-export const levelSchema = z.strictObject({ level: id, line: listOf(point).optional(), edge: id.optional() });
+const levelSchema = z.strictObject({ level: id, line: listOf(point).optional(), edge: id.optional() });
 
-export const markSchema = z.strictObject({
+const markSchema = z.strictObject({
 	id,
 	kind: z.enum(['bust-point', 'button', 'buttonhole', 'point']),
 	at: point
 });
 
-export const pleatSchema = z.strictObject({
+const pleatSchema = z.strictObject({
 	id: id.optional(),
 	edge: id,
 	from: millimetres,
@@ -86,7 +83,7 @@ export const pleatSchema = z.strictObject({
 	stitchedDown: millimetres.optional()
 });
 
-export const pieceSchema = z.strictObject({
+const pieceSchema = z.strictObject({
 	id,
 	name,
 	cut: z.enum(['pair', 'fold', 'single']),
@@ -104,7 +101,7 @@ export const pieceSchema = z.strictObject({
 
 const run = listOf(z.strictObject({ edge: wholeName, reversed: z.boolean().optional() }));
 
-export const seamSchema = z.strictObject({
+const seamSchema = z.strictObject({
 	id,
 	name,
 	a: run,

@@ -48,17 +48,16 @@ function sentence(issue: Issue, keys: readonly PropertyKey[], value: unknown): s
 		case 'invalid_value':
 			return `${said(keys)} should be ${wanted(issue)}, not ${called(value)}.`;
 		case 'invalid_format':
+			if (keys[keys.length - 1] === 'name') return 'This name is too long: the most is 200 letters.';
 			return keys[keys.length - 1] === 'mate' || (keys.includes('seams') && keys[keys.length - 1] === 'edge')
 				? `${called(value)} should name piece and id with a slash between them, like "front/side".`
 				: `${called(value)} is no id: use letters, digits and hyphens, like "side-back".`;
 		case 'too_big':
 			if (issue.origin === 'number')
 				return `${called(value)} is too large: nothing lies farther out than ${issue.maximum} mm.`;
-			return issue.origin === 'string'
-				? `This text is too long: the most is ${issue.maximum} letters.`
-				: issue.maximum === 2
-					? 'A point is two numbers, across and down: [x, y].'
-					: `This list is too long: the most is ${issue.maximum}.`;
+			return issue.maximum === 2
+				? 'A point is two numbers, across and down: [x, y].'
+				: `This list is too long: the most is ${issue.maximum}.`;
 		case 'too_small':
 			if (issue.origin === 'number')
 				return `${called(value)} is too small: nothing lies farther out than ${issue.minimum} mm.`;
