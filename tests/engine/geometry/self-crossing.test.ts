@@ -177,9 +177,9 @@ test('random outlines cross themselves as often as their polylines (seed 111)', 
 			judged++;
 			expect(loops.filter((loop) => loop >= shortest)).toHaveLength(fine);
 		}),
-		{ seed: 111, numRuns: 300, endOnFailure: true }
+		{ seed: 111, numRuns: 150, endOnFailure: true }
 	);
-	expect(judged).toBeGreaterThan(200);
+	expect(judged).toBeGreaterThan(90);
 }, 120_000);
 
 test('the count is the same turned round and begun elsewhere (seed 112)', () => {

@@ -46,7 +46,9 @@ export function segmentContacts(
 	} else if (b.kind === 'line') {
 		if (runs.length === 0) lineCubic(b, a, accuracy, (tb, ta, through) => contacts.push({ ta, tb, through }));
 	} else {
-		cubicContacts(a, b, runs, accuracy, (ta, tb, through) => contacts.push({ ta, tb, through }));
+		const more = cubicContacts(a, b, runs, accuracy);
+		contacts.push(...more.contacts);
+		runs.push(...more.runs);
 	}
 	return { contacts, runs };
 }
