@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { edgeLength } from '../../src/lib/engine/index.ts';
-import { papers } from '../../src/lib/output/tiled/paper.ts';
+import { papers } from '../../src/lib/output/page/paper.ts';
 import { planTiles } from '../../src/lib/output/tiled/plan-tiles.ts';
 import { pageShift } from '../../src/lib/output/tiled/tile-page.ts';
 import { writeTiledPdf } from '../../src/lib/output/tiled/tiled-pdf.ts';

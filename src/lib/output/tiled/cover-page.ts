@@ -8,7 +8,8 @@ import { closedThrough } from '../plane.ts';
 import type { Primitive, Text } from '../primitive.ts';
 import { wrappedText } from '../text-width.ts';
 import { centredText } from '../words.ts';
-import { margins, papers } from './paper.ts';
+import { papers } from '../page/paper.ts';
+import { margins } from './tile-size.ts';
 import type { TilePlan } from './plan-tiles.ts';
 
 const inchSide = 4 * inch;

@@ -7,8 +7,9 @@ import type { PlacedPiece } from '../placed-piece.ts';
 import type { Group } from '../primitive.ts';
 import { layOnShelves } from '../shelves.ts';
 import { asLine } from '../words.ts';
-import { margins, overlap, papers } from './paper.ts';
-import type { PaperName } from './paper.ts';
+import { papers } from '../page/paper.ts';
+import { margins, overlap } from './tile-size.ts';
+import type { PaperName } from '../page/paper.ts';
 import type { Box, Point } from '../../engine/index.ts';
 
 /** One sheet of a tiled pattern; boxes in mm on the whole drawing. */

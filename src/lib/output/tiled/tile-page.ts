@@ -9,7 +9,8 @@ import type { Primitive } from '../primitive.ts';
 import { printedDate } from '../printed-date.ts';
 import { textWidth } from '../text-width.ts';
 import { centredText } from '../words.ts';
-import { margins, papers } from './paper.ts';
+import { papers } from '../page/paper.ts';
+import { margins } from './tile-size.ts';
 import type { Tile, TilePlan, TileSide } from './plan-tiles.ts';
 
 /** Half the width of a crossed tack, mm: it must lie wholly in what both sheets show. */
