@@ -140,6 +140,24 @@ describe('curvature', () => {
 	});
 });
 
+test('a quarter circle drawn as one cubic is never inside the circle, and at most 0.02725 % outside', () => {
+	// The usual k = 0.5522847498 (from memory), excess derived.
+	const k = 0.5522847498;
+	const quarter = cubic([1, 0], [1, k], [k, 1], [0, 1]);
+	const radii = Array.from({ length: 2001 }, (_, i) => Math.hypot(...pointOn(quarter, i / 2000)));
+	expect(Math.min(...radii)).toBeGreaterThan(1 - 1e-9);
+	expect(Math.max(...radii) - 1).toBeCloseTo(0.0002725, 6);
+});
+
+test('a cubic with speed 1 + t² turns by a right angle', () => {
+	// R. T. Farouki, Pythagorean-Hodograph Curves, 2008 (from memory): its direction at t is 2 arctan t.
+	const curve = cubic([0, 0], [1 / 3, 0], [2 / 3, 1 / 3], [2 / 3, 1]);
+	for (const t of [0, 0.3, 0.5, 1]) {
+		expect(Math.atan2(tangentOn(curve, t)[1], tangentOn(curve, t)[0])).toBeCloseTo(2 * Math.atan(t), 12);
+		expect(Math.hypot(...derivativeOn(curve, t))).toBeCloseTo(1 + t * t, 12);
+	}
+});
+
 test('the box is that of bezier-js on whole millimetres (seed 15)', () => {
 	fc.assert(
 		fc.property(cubics, (curve) => {
