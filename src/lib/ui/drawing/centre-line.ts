@@ -33,10 +33,10 @@ export function centreLine(piece: Piece, edge: Edge, motion: Motion): string {
 /** By the even-odd rule. */
 export function isInside([x, y]: Point, outline: readonly Point[]): boolean {
 	let inside = false;
-	for (const [i, a] of outline.entries()) {
-		const b = outline[(i + 1) % outline.length];
-		const crosses = a[1] > y !== b[1] > y && x < a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]);
-		if (crosses) inside = !inside;
+	for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
+		const [ax, ay] = outline[j];
+		const [bx, by] = outline[i];
+		if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) inside = !inside;
 	}
 	return inside;
 }

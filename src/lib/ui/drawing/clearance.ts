@@ -22,7 +22,8 @@ export function clearance(): Clearance {
 	};
 	return {
 		take(line, weight) {
-			for (const [i, from] of line.entries()) {
+			for (let i = 0; i < line.length; i++) {
+				const from = line[i];
 				const to = line[i + 1] ?? from;
 				const steps = Math.max(1, Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / every));
 				for (let k = 0; k < steps; k++) {

@@ -39,17 +39,14 @@ function nameWords({ placed, outline }: DrawnPiece): readonly Word[] {
 	for (const lines of namesOnLines(piece.name)) {
 		const width = Math.max(...lines.map((line) => textWidth(line, wordSize, true)), textWidth(note, wordSize, false));
 		const height = (lines.length + 1) * lineHeight;
-		for (let y = box.top + height / 2; y <= box.bottom - height / 2; y += step) {
-			for (let x = box.left + width / 2; x <= box.right - width / 2; x += step) {
-				const room = boxAround([x, y], width, height);
-				if (!cornersInside(room, outline)) continue;
-				const cost =
-					clear.under(grown(room, 3)) * 60 +
-					(lines.length - 1) * 40 +
-					Math.abs(x - wished[0]) * 0.8 +
-					Math.abs(y - wished[1]);
-				if (!best || cost < best.cost) best = { cost, at: [x, y], lines };
-			}
+		for (const { at, away } of placesNear(wished, box, width, height)) {
+			const least = away + (lines.length - 1) * 40;
+			// The rest are farther off still.
+			if (best && least >= best.cost) break;
+			const room = boxAround(at, width, height);
+			if (!cornersInside(room, outline)) continue;
+			const cost = least + clear.under(grown(room, 3)) * 60;
+			if (!best || cost < best.cost) best = { cost, at, lines };
 		}
 	}
 	const { at, lines } = best ?? { at: wished, lines: [piece.name] };
@@ -71,6 +68,17 @@ const sharedBox = (a: Box, b: Box): Box => ({
 	right: Math.min(a.right, b.right),
 	bottom: Math.min(a.bottom, b.bottom)
 });
+
+/** Middles of a box that stays within another, `step` px apart, the nearest to a point first. */
+function placesNear(wished: Point, box: Box, width: number, height: number): { at: Point; away: number }[] {
+	const places: { at: Point; away: number }[] = [];
+	for (let y = box.top + height / 2; y <= box.bottom - height / 2; y += step) {
+		for (let x = box.left + width / 2; x <= box.right - width / 2; x += step) {
+			places.push({ at: [x, y], away: Math.abs(x - wished[0]) * 0.8 + Math.abs(y - wished[1]) });
+		}
+	}
+	return places.sort((a, b) => a.away - b.away);
+}
 
 /** “Side back” on one line, or on two; “Under-arm” may part at its hyphen. */
 function namesOnLines(name: string): readonly (readonly string[])[] {
