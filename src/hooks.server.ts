@@ -17,7 +17,7 @@ let journal: Journal | undefined;
 export const init: ServerInit = () => {
 	if (building) return;
 	const folder = process.env.PIN_TO_PAPER_JOURNAL ?? 'journal';
-	mkdirSync(folder, { recursive: true });
+	mkdirSync(folder, { recursive: true, mode: 0o700 });
 	const opened = openJournal({ file: journalFile(folder), now: () => new Date(), newId: shortId });
 	fillDemo(opened, demoDraft);
 	journal = opened;

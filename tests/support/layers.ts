@@ -26,7 +26,7 @@ const rooms: Record<string, { at: RegExp; knows: readonly string[] }> = {
 
 /** Who may use which package. One that is not named here may be used by nobody: naming it is the decision. */
 const packages: Record<string, RegExp> = {
-	zod: /^src\/(lib\/engine\/(draft\/file|alteration)\/|routes\/)/,
+	zod: /^src\/(lib\/engine\/(draft\/file|alteration)\/|lib\/server\/http\/|routes\/)/,
 	'drizzle-orm': /^src\/lib\/server\//,
 	'better-sqlite3': /^src\/lib\/server\//,
 	'clipper2-ts': /^src\/lib\/engine\/geometry\/polygon\.ts$/,
@@ -35,7 +35,7 @@ const packages: Record<string, RegExp> = {
 	fontkit: /^src\/lib\/output\//,
 	'd3-scale': /^src\/(lib\/ui|routes)\//,
 	svelte: /^src\/(lib\/ui|routes)\//,
-	'@sveltejs/kit': /^src\/(routes\/|hooks\.)/,
+	'@sveltejs/kit': /^src\/(routes\/|hooks\.|lib\/server\/http\/)/,
 	'@fontsource-variable/commissioner': /^src\/(lib\/ui|routes)\//,
 	'@fontsource-variable/literata': /^src\/(lib\/ui|routes)\//
 };
