@@ -3,17 +3,17 @@ import { openDatabase, openToRead } from './database/open.ts';
 import { thisEngine, type Engine } from './engine.ts';
 import { alterationActs } from './journal/alteration-acts.ts';
 import { carryActs } from './journal/carry-to-paper.ts';
-import { fittingActs } from './journal/fittings.ts';
+import { fittingActs } from './journal/fitting-acts.ts';
 import { forgettingActs } from './journal/forget.ts';
 import { garmentActs } from './journal/garment-acts.ts';
 import type { Journal } from './journal/journal.ts';
 import { liningActs } from './journal/lining.ts';
 import { log } from './journal/log.ts';
 import { noteActs } from './journal/notes.ts';
-import { observationActs } from './journal/observations.ts';
+import { observationActs } from './journal/observation-acts.ts';
 import { readingActs } from './journal/reading.ts';
 import { makeStore } from './journal/store.ts';
-import { toileActs } from './journal/toiles.ts';
+import { toileActs } from './journal/toile-acts.ts';
 import { versionActs } from './journal/versions.ts';
 import { wearerActs } from './journal/wearer-acts.ts';
 import { withdrawalActs } from './journal/withdraw.ts';
@@ -56,6 +56,7 @@ export function openJournal(options: JournalOptions): Journal {
 		...versionActs(store),
 		...liningActs(store),
 		...noteActs(store),
+		asOf: (instant, act) => store.asOf(instant, act),
 		together: (act) => store.writing(act),
 		close: () => sqlite.close()
 	};

@@ -8,6 +8,7 @@ import type {
 	Fitting,
 	Foundation,
 	Garment,
+	Instant,
 	LiningChoice,
 	MeasurementSheet,
 	Note,
@@ -105,5 +106,7 @@ export interface Journal {
 
 	/** Does several things in one transaction: all of them are kept if the last answer is `ok`, and none if it is not. */
 	together<T, C>(act: () => Answer<T, C>): Answer<T, C>;
+	/** Writes what happened earlier under the instant at which it happened: for a journal that is caught up with, and the demo. */
+	asOf<T>(instant: Instant, act: () => T): T;
 	close(): void;
 }

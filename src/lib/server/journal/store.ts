@@ -16,6 +16,8 @@ export interface Store {
 	now(): Instant;
 	/** The day that it is, in the workroom's own time zone. */
 	today(): Day;
+	/** Writes as if it were another instant. */
+	asOf<T>(instant: Instant, write: () => T): T;
 	/** Runs `write` in one transaction and keeps what it wrote only if its answer is `ok`. May be nested: the outermost decides. */
 	writing<T, C = T>(write: () => Answer<T, C>): Answer<T, C>;
 	/** Runs `read` against one state of the database, whatever other processes write meanwhile. */
@@ -23,14 +25,24 @@ export interface Store {
 }
 
 export function makeStore(sqlite: Database.Database, clock: () => Date, newId: () => string, engine: Engine): Store {
+	let standing: Instant | undefined;
 	return {
 		sqlite,
 		db: drizzle(sqlite),
 		engine,
 		newId,
 		drafts: new Map(),
-		now: () => clock().toISOString(),
-		today: () => localDay(clock()),
+		now: () => standing ?? clock().toISOString(),
+		today: () => localDay(standing === undefined ? clock() : new Date(standing)),
+		asOf(instant, write) {
+			const before = standing;
+			standing = instant;
+			try {
+				return write();
+			} finally {
+				standing = before;
+			}
+		},
 		writing(write) {
 			if (sqlite.inTransaction) return write();
 			// IMMEDIATE: what is read in here, revisions above all, is still so when it is written.
