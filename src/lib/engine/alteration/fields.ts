@@ -3,7 +3,10 @@ import { z } from 'zod';
 import type { EdgePlace, InnerPoint, Place } from '../draft/types.ts';
 import type { Point as PointOfPiece } from '../geometry/types.ts';
 
-export const id = z.string().min(1).max(80);
+/** A new dart or mark takes its alteration's id, so it is written as the draft file writes ids. */
+export const id = z
+	.string()
+	.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/, 'is letters, digits, dots and dashes, such as fitting-1-alteration-2');
 export const on = z.enum(['both', 'left', 'right']).default('both');
 export const amount = z.number().min(-1000).max(1000);
 

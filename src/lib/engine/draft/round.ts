@@ -14,7 +14,7 @@ export interface Round {
 
 /**
  * The rounds at every level of the draft, in the order in which the levels first appear. Pair and fold pieces count twice
- * for the body, single pieces once; pieces of a limb count once.
+ * for the body, single pieces once; pieces of a limb count once, twice where they are cut on the fold.
  */
 export const garmentRounds: (draft: Draft) => readonly Round[] = remembered((draft: Draft) => {
 	const rounds = new Map<string, Round>();
@@ -24,7 +24,7 @@ export const garmentRounds: (draft: Draft) => readonly Round[] = remembered((dra
 			if (width === undefined) continue;
 			const side = piece.limb && piece.side !== 'both' ? piece.side : undefined;
 			const key = `${level} ${piece.limb ? 'limb' : 'body'} ${side ?? ''}`;
-			const counted = width * (piece.limb || piece.cut === 'single' ? 1 : 2);
+			const counted = width * (piece.cut === 'fold' || (piece.cut === 'pair' && !piece.limb) ? 2 : 1);
 			rounds.set(key, { level, limb: piece.limb, side, round: (rounds.get(key)?.round ?? 0) + counted });
 		}
 	}
