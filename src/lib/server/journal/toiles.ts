@@ -1,6 +1,6 @@
 import { eq, max } from 'drizzle-orm';
 import { toiles, toileStates } from '../database/schema/garments.ts';
-import { type Day, type Toile, type ToileState } from './records.ts';
+import type { Day, Toile, ToileState } from './records.ts';
 import type { Store } from './store.ts';
 import { numberOf } from './versions.ts';
 
