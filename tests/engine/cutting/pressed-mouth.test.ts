@@ -72,6 +72,19 @@ describe('the mouth of a dart', () => {
 		expect(nearest).toBeLessThan(0.01);
 	});
 
+	it('changes the cutting line between its own legs only, run on into the allowance', () => {
+		const slanting = withDart('M 200 300 L 0 300', { point: [150, 180] });
+		const outline = outlineOf(slanting, { default: 20 });
+		// x of the two legs, run on from the point through (112, 300) and (88, 300), at a depth y.
+		const legAt = (mouth: number, y: number): number => 150 + ((mouth - 150) * (y - 180)) / 120;
+		const shaped = outline.map(({ from }) => from).filter(([x, y]) => y > 290 && x > 0 && x < 200 && y !== 320);
+		expect(shaped.length).toBeGreaterThan(0);
+		for (const [x, y] of shaped) {
+			expect(x).toBeGreaterThan(legAt(88, y) - 1e-6);
+			expect(x).toBeLessThan(legAt(112, y) + 1e-6);
+		}
+	});
+
 	it('that was trued already is followed like any edge', () => {
 		const alpha = Math.atan(12 / 120);
 		const peak = 180 + 120 / Math.cos(2 * alpha);

@@ -22,6 +22,7 @@ import type { Path, Point, Segment } from '../geometry/types.ts';
 import { beside } from './beside.ts';
 import { backToCorner, cornerBetween, isSwallowed, mitreLimit, type Beside, type Corner } from './corner.ts';
 import { outerContour } from './outer-contour.ts';
+import { acrossMouth, betweenMouths, type Mouth } from './pressed-mouth.ts';
 import { turnedBack, turnedCorner, type TurnedCorner } from './turned-edge.ts';
 
 export interface AllowedEdge {
@@ -30,6 +31,8 @@ export interface AllowedEdge {
 	readonly allowance: number;
 	/** Its allowance is turned under. */
 	readonly turn: boolean;
+	/** Mouths of darts on it that are to be shaped as they will be pressed, in order. */
+	readonly mouths?: readonly Mouth[];
 }
 
 export interface AllowanceOutline {
@@ -50,6 +53,8 @@ interface Part extends Beside {
 	readonly outOf: Point;
 	/** No corner follows: the line only turns to run backwards, or forwards again. */
 	readonly runsOn: boolean;
+	/** What follows is the mouth of a dart. */
+	readonly mouth?: Mouth;
 }
 
 /**
@@ -95,37 +100,44 @@ export function allowanceOutline(
 }
 
 function partsBeside(
-	{ path, allowance, turn }: AllowedEdge,
-	edge: number,
+	edge: AllowedEdge,
+	index: number,
 	next: AllowedEdge,
 	accuracy: number
 ): { readonly parts: Part[]; readonly deviation: number } {
-	const edgeLength = pathLength(path);
-	const same = { allowance, edgeLength, edge, turn };
-	const atEnd = { corner: pathEnd(path), into: endTangent(path), outOf: startTangent(next.path), runsOn: false };
-	if (allowance === 0) return { parts: [{ ...same, ...atEnd, path, bridge: false }], deviation: 0 };
-	const moved = beside(path, allowance, accuracy);
-	const parts = moved.map((part, i): Part => {
-		const own = { ...same, path: part.path, bridge: part.backward };
-		if (i + 1 === moved.length) return { ...own, ...atEnd };
-		const into = tangentAt(path, part.to, 'before');
-		const outOf = tangentAt(path, part.to, 'after');
-		const runsOn = Math.abs(angleBetween(into, outOf)) <= cornerAngle;
-		return { ...own, corner: pointAt(path, part.to), into, outOf, runsOn };
+	const mouths = edge.mouths ?? [];
+	const same = { allowance: edge.allowance, edgeLength: pathLength(edge.path), edge: index, turn: edge.turn };
+	let deviation = 0;
+	const parts = betweenMouths(edge.path, mouths).flatMap((path, i) => {
+		const mouth: Mouth | undefined = mouths[i];
+		const outOf = mouth ? endTangent(path) : startTangent(next.path);
+		const atEnd = { corner: pathEnd(path), into: endTangent(path), outOf, runsOn: false, mouth };
+		if (edge.allowance === 0) return [{ ...same, ...atEnd, path, bridge: false }];
+		const moved = beside(path, edge.allowance, accuracy);
+		return moved.map((part, k): Part => {
+			deviation = Math.max(deviation, part.deviation);
+			const own = { ...same, path: part.path, bridge: part.backward };
+			if (k + 1 === moved.length) return { ...own, ...atEnd };
+			const into = tangentAt(path, part.to, 'before');
+			const outOf = tangentAt(path, part.to, 'after');
+			const runsOn = Math.abs(angleBetween(into, outOf)) <= cornerAngle;
+			return { ...own, corner: pointAt(path, part.to), into, outOf, runsOn };
+		});
 	});
-	return { parts, deviation: Math.max(...moved.map((part) => part.deviation)) };
+	return { parts, deviation };
 }
 
 function joint(part: Part, next: Part, mitre: number): TurnedCorner {
-	if (part.runsOn) return straightBy(part, next, { before: 0, after: 0, by: [] });
+	const straight = { before: 0, after: 0, by: [] };
+	if (part.mouth) return acrossMouth(part, next, part.mouth) ?? straightBy(part, next, straight);
+	if (part.runsOn) return straightBy(part, next, straight);
 	const turned =
 		next.turn && !part.turn
 			? turnedCorner(part, next, part.corner, part.outOf)
 			: part.turn && !next.turn
 				? turnedBack(part, next, part.corner, part.into)
 				: undefined;
-	if (turned) return turned;
-	return straightBy(part, next, cornerBetween(part, next, part.corner, part.into, part.outOf, mitre));
+	return turned ?? straightBy(part, next, cornerBetween(part, next, part.corner, part.into, part.outOf, mitre));
 }
 
 /** The corner as straight lines from what is kept of one part to what is kept of the next. */

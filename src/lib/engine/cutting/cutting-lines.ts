@@ -13,7 +13,7 @@ import type { Cut, Draft, Edge, EdgeKind, MarkKind, Piece, Side } from '../draft
 import type { Path, Point } from '../geometry/types.ts';
 import { allowanceOutline } from './allowance-outline.ts';
 import { notchCounts } from './notch-counts.ts';
-import { pressedEdge } from './pressed-mouth.ts';
+import { mouthsToShape } from './pressed-mouth.ts';
 
 /** Allowances in mm: one for every edge, and those that differ by name (`front/neck`). Fold edges have none, whatever is said. */
 export interface CuttingAllowances {
@@ -96,9 +96,10 @@ export function cuttingLines(draft: Draft, allowances: CuttingAllowances): CutPi
 
 function cutPiece(piece: Piece, allowances: CuttingAllowances, counts: ReadonlyMap<string, 1 | 2 | 3>): CutPiece {
 	const edges = piece.edges.map((edge) => ({
-		path: pressedEdge(piece, edge),
+		path: edge.path,
 		allowance: allowanceFor(allowances, piece, edge),
-		turn: edge.turn
+		turn: edge.turn,
+		mouths: mouthsToShape(piece, edge)
 	}));
 	const { path, deviation, ends } = allowanceOutline(edges, fitted / 2, allowances.mitre);
 	const foldAt = piece.edges.findIndex(({ kind }) => kind === 'fold');
