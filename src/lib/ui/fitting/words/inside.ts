@@ -1,0 +1,137 @@
+import type { Alteration } from '../../../engine/index.ts';
+import { dartName, edgeName, edgeOf, inSentence, listed, pieceName, pieceOf, seamName } from '../feature-names.ts';
+import { endNames } from '../place-words.ts';
+import { sayLength } from './along.ts';
+import { sidesInWords, type AlterationAmount, type Teller } from './told.ts';
+
+type FoldDartIntent = Extract<Alteration, { kind: 'fold-dart' }>;
+type SpreadIntent = Extract<Alteration, { kind: 'spread' }>;
+
+/** Pinned a fold inside a piece. */
+export const foldDartWords: Teller<FoldDartIntent> = (draft, { piece, on, widest }, unit) => ({
+	subject: pieceName(draft, piece),
+	...(widest.intake !== undefined && {
+		done: `pinned a fold inside it, ${sayLength(widest.intake, unit)} at its widest`
+	}),
+	sides: sidesInWords(on, pieceOf(draft, piece)?.limb),
+	amounts: widest.intake === undefined ? [] : [{ place: '', mm: -widest.intake, way: 'in', word: 'in' }]
+});
+
+/** Slashed and opened, or pinned a fold across. */
+export const spreadWords: Teller<SpreadIntent> = (draft, { on, cuts }, unit) => {
+	const names = [...new Set(cuts.map(({ piece }) => pieceName(draft, piece)))];
+	const read = cuts.some(({ gapFrom, gapTo }) => gapFrom !== undefined || gapTo !== undefined);
+	const [{ gapFrom = 0, gapTo = 0, from, to }] = cuts;
+	const sum = gapFrom + gapTo;
+	const end = (one: SpreadIntent['cuts'][number]['from']) =>
+		'dart' in one ? inSentence(dartName(draft, one.dart)) : `the ${inSentence(shortEdge(draft, one.edge))}`;
+	const act = sum < 0 ? 'folded across' : 'slashed and opened';
+	const most = Math.abs(gapFrom) >= Math.abs(gapTo) ? gapFrom : gapTo;
+	const [wide, narrow] = most === gapFrom ? [from, to] : [to, from];
+	const least = most === gapFrom ? gapTo : gapFrom;
+	const done =
+		Math.abs(gapFrom - gapTo) < 1e-9
+			? `${act} ${sayLength(most, unit)}, from ${end(from)} to ${end(to)}`
+			: `${act} ${sayLength(most, unit)} at ${end(wide)}, ${least === 0 ? 'to nothing' : sayLength(least, unit)} at ${end(narrow)}`;
+	const amount: AlterationAmount = {
+		place: '',
+		mm: most,
+		way: sum < 0 ? 'in' : 'out',
+		word: sum < 0 ? 'shorter' : 'longer'
+	};
+	return {
+		subject: names.length === 1 ? names[0] : listed(names.map((name, i) => (i === 0 ? name : inSentence(name)))),
+		...(read && { done: sum === 0 && most === 0 ? 'left as it is' : done }),
+		sides: sidesInWords(on, pieceOf(draft, cuts[0].piece)?.limb),
+		amounts: read && most !== 0 ? [amount] : []
+	};
+};
+
+function shortEdge(draft: Parameters<typeof edgeOf>[0], name: string): string {
+	return edgeOf(draft, name)?.edge.name ?? edgeName(draft, name);
+}
+
+interface BustSpreadIntent {
+	readonly on?: 'both' | 'left' | 'right';
+	readonly piece: string;
+	readonly gap?: number;
+}
+
+/** Slashed for a fuller bust, or lapped for a smaller one. */
+export const bustSpreadWords: Teller<BustSpreadIntent> = (draft, { on, piece, gap }, unit) => ({
+	subject: pieceName(draft, piece),
+	...(gap !== undefined && {
+		done: `${gap < 0 ? 'lapped for a smaller bust' : 'slashed for a fuller bust'}, ${sayLength(gap, unit)}`
+	}),
+	sides: sidesInWords(on),
+	amounts: gap ? [{ place: '', mm: gap, way: gap < 0 ? 'in' : 'out', word: gap < 0 ? 'in' : 'out' }] : []
+});
+
+interface TrueSeamIntent {
+	readonly on?: 'both' | 'left' | 'right';
+	readonly seam: string;
+	readonly end?: 'start' | 'finish';
+	readonly take?: 'a' | 'b' | 'half';
+}
+
+/** Walked and corrected a seam. */
+export const trueSeamWords: Teller<TrueSeamIntent> = (draft, { on, seam, end, take }) => ({
+	subject: seamName(draft, seam),
+	done: [
+		'trued',
+		end && `at the ${inSentence(endNames(draft, { of: 'seam', id: seam })[end])}`,
+		take === 'half' && 'shared by both pieces'
+	]
+		.filter(Boolean)
+		.join(' '),
+	sides: sidesInWords(on),
+	amounts: []
+});
+
+interface TrueDartIntent {
+	readonly on?: 'both' | 'left' | 'right';
+	readonly dart: string;
+}
+
+/** Folded a dart and drew its edge again. */
+export const trueDartWords: Teller<TrueDartIntent> = (draft, { on, dart }) => ({
+	subject: dartName(draft, dart),
+	done: 'trued: its legs made equal and the edge drawn across it',
+	sides: sidesInWords(on),
+	amounts: []
+});
+
+interface SmoothIntent {
+	readonly on?: 'both' | 'left' | 'right';
+	readonly edge: string;
+	readonly end?: 'start' | 'finish';
+	readonly reach?: number;
+}
+
+/** Took a corner off. */
+export const smoothWords: Teller<SmoothIntent> = (draft, { on, edge, end, reach }, unit) => ({
+	subject: edgeName(draft, edge),
+	done: [
+		'smoothed',
+		end && `at the ${inSentence(endNames(draft, { of: 'edge', id: edge })[end])}`,
+		reach !== undefined && `over ${sayLength(reach, unit)}`
+	]
+		.filter(Boolean)
+		.join(' '),
+	sides: sidesInWords(on),
+	amounts: []
+});
+
+interface MarkIntent {
+	readonly on?: 'both' | 'left' | 'right';
+	readonly piece: string;
+	readonly mark?: string;
+}
+
+/** Marked a point: a bust point, a notch, buttons. */
+export const markWords: Teller<MarkIntent> = (draft, { on, piece, mark }) => ({
+	subject: pieceName(draft, piece),
+	done: mark ? `marked the ${mark.replaceAll('-', ' ')}` : 'marked a point',
+	sides: sidesInWords(on),
+	amounts: []
+});
