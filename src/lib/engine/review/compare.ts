@@ -89,7 +89,8 @@ function pieceChange({ name, before, after }: PiecePair): PieceChange {
 	};
 }
 
-function edgeChange({ name, before, after }: EdgePair): EdgeChange {
+/** One edge before and after. */
+export function edgeChange({ name, before, after }: EdgePair): EdgeChange {
 	const lines = lineMove(before.path, after.path);
 	const places = namedPlaces(before.piece, before.edge, before.path);
 	const greatest = greatestMove(
@@ -131,7 +132,8 @@ function nearestPlace(places: readonly NamedPlace[], s: number): string {
 	return nearest.at;
 }
 
-function dartChanges({ name, before, after }: PiecePair): DartChange[] {
+/** The darts of one piece that are new, changed or gone. */
+export function dartChanges({ name, before, after }: PiecePair): DartChange[] {
 	const then = before ? dartSizes(before) : new Map<string, DartSize>();
 	const now = after ? dartSizes(after) : new Map<string, DartSize>();
 	const ids = new Set([...now.keys(), ...then.keys()]);
