@@ -12,6 +12,7 @@ import { endTangent, pathEnd, pathStart, portion, reversedPath, startTangent } f
 import { add, cross, distance, midpoint, scale, subtract, unit } from '../geometry/point.ts';
 import { line } from '../geometry/segment.ts';
 import type { DartLegs } from './dart-legs.ts';
+import { withEnds } from './meet-ends.ts';
 import type { Dart, Piece } from './types.ts';
 
 /** The line that a dart's mouth is folded on. */
@@ -48,7 +49,8 @@ export function pressedMouth(legs: DartLegs, towards: 'from' | 'to', beyond: Pat
 	const fold = foldAtMouth(legs);
 	const half = toFold(movePath(reflection(mouth, along(mouth, startTangent(leg), 1)), beyond), fold, legs);
 	if (!half) return undefined;
-	const other = movePath(reflection(fold.through, along(fold.through, fold.into, 1)), half);
+	const inFold = reflection(fold.through, along(fold.through, fold.into, 1));
+	const other = withEnds(movePath(inFold, half), undefined, pathEnd(half));
 	const inOrder: Path = towards === 'to' ? [...other, ...reversedPath(half)] : [...half, ...reversedPath(other)];
 	return between(legs.mouthFrom, inOrder, legs.mouthTo);
 }
