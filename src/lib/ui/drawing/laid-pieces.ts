@@ -1,6 +1,7 @@
 import { levelSpan, movePoint, outlineOf, parsePathData, piecePairs, undividedName } from './engine.ts';
 import type { Box, Draft, Motion, Path, Piece, PiecePair } from './engine.ts';
-import { boxOf, lieOf } from './frame.ts';
+import { boxOf, lieOf, shifted } from './frame.ts';
+import { shiftToLieOn } from './lay-on.ts';
 import { layInRows } from './row-layout.ts';
 import type { Laid, Lying } from './row-layout.ts';
 
@@ -39,6 +40,8 @@ export interface LayOptions {
 	readonly top: number;
 	readonly mirrored: boolean;
 	readonly anchor?: string;
+	/** Pieces as they were are laid on pieces as they are at this balance line; left as they lie if left out. */
+	readonly layOn?: string;
 	/** px to a mm; as large as the row allows, within reason, if left out. */
 	readonly scale?: number;
 	/** px between pieces, and between rows. */
@@ -80,7 +83,8 @@ export function laidPieces(pieces: readonly Piece[], options: LayOptions): LaidP
 	const place = (piece: Piece, { motion, box, row }: Laid, limb: boolean): PlacedOutline => {
 		const pair = options.pairs?.get(piece.id);
 		const path = cutOf(piece);
-		return { piece, ...(pair && { pair }), motion, beforeMotion: motion, ...(path && { cut: path }), box, row, limb };
+		const beforeMotion = pair?.before && options.layOn ? laidOn(pair.before, piece, options.layOn, motion) : motion;
+		return { piece, ...(pair && { pair }), motion, beforeMotion, ...(path && { cut: path }), box, row, limb };
 	};
 	const placed = [
 		...upper.laid.map((laid, i) => place(body[i], laid, false)),
@@ -93,6 +97,13 @@ export function laidPieces(pieces: readonly Piece[], options: LayOptions): LaidP
 		bottom: limbs.length > 0 ? lower.bottom : upper.bottom,
 		zero: first ? boxOf(first.motion, [outlineOf(first.piece)]).left : left
 	};
+}
+
+/** The motion of a piece as it was, so that it lies on the piece as it is at a balance line. */
+function laidOn(before: Piece, after: Piece, level: string, motion: Motion): Motion {
+	const [a, b, c, d] = motion;
+	const [x, y] = shiftToLieOn(before, after, level);
+	return shifted(motion, a * x + c * y, b * x + d * y);
 }
 
 /** px to a mm at which the row just fills the table. */

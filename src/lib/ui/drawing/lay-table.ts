@@ -27,6 +27,8 @@ export interface TableOptions {
 	readonly pieces?: readonly string[];
 	/** The balance line that stands level first; the waist if there is one. */
 	readonly anchor?: string;
+	/** Each piece is laid over itself as it was at this balance line and the grain: for comparing. As it lies if left out. */
+	readonly layOn?: string;
 	readonly pins?: readonly PinOnDrawing[];
 	/** Whole names of edges that chalk is rubbed along: the seam in hand, on both its pieces. */
 	readonly selected?: readonly string[];
@@ -56,7 +58,8 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 		right: width - margins.right,
 		top,
 		mirrored: side === 'left',
-		...(options.anchor !== undefined && { anchor: options.anchor })
+		...(options.anchor !== undefined && { anchor: options.anchor }),
+		...(options.layOn !== undefined && { layOn: options.layOn })
 	});
 	const cuts = notchCounts(draft);
 	const drawn = layout.placed.map((placed) =>
