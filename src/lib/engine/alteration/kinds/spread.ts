@@ -128,7 +128,8 @@ interface FoundEnd {
 	readonly dart?: string;
 }
 
-function slash(draft: Draft, pieceId: string, cut: Slash): Outcome {
+/** One cut of one piece, everything named as that piece has it (`back@left`, `front/neck@right`); touched and remarks as of the kind. */
+export function slash(draft: Draft, pieceId: string, cut: Slash): Outcome {
 	const piece = findPiece(draft, pieceId)!;
 	const from = findEnd(draft, piece, cut.from, cut.gapFrom ?? 0);
 	if (isRefused(from)) return from;
