@@ -136,3 +136,40 @@ describe('a piece that was divided', () => {
 		expect(layTable(divided, { unit: 'in', side: 'right' }).pieces.map(({ id }) => id)).toEqual(['front@right']);
 	});
 });
+
+describe('a table with nothing to lay on it', () => {
+	it('is an empty table with its measure', () => {
+		const empty = layTable(jacket, { unit: 'in', pieces: [], before: jacket });
+		expect(empty.pieces).toEqual([]);
+		expect(empty.measure!.ticks.length).toBeGreaterThan(10);
+		for (const number of [empty.width, empty.height, empty.scale, empty.crosses!.step])
+			expect(number).toBeGreaterThan(0);
+	});
+});
+
+describe('a piece cut on the fold', () => {
+	const fold = {
+		...jacket,
+		pieces: jacket.pieces
+			.filter(({ id }) => id === 'back')
+			.map((piece) => ({
+				...piece,
+				cut: 'fold' as const,
+				edges: piece.edges.map((edge) => (edge.id === 'centre-back' ? { ...edge, kind: 'fold' as const } : edge))
+			})),
+		seams: []
+	};
+
+	it('has long dashes instead of a firm line there, and a hook at each end toward the cloth', () => {
+		const [piece] = layTable(fold, { unit: 'in' }).pieces;
+		expect(partsOf(piece.folds)).toHaveLength(1);
+		const cloth = partsOf(piece.cloth[0], 0.5)[0];
+		const hooks = partsOf(piece.hooks, 1000);
+		expect(hooks).toHaveLength(2);
+		for (const hook of hooks) expect(isIn(hook[hook.length - 1], cloth)).toBe(true);
+	});
+
+	it('says so', () => {
+		expect(layTable(fold, { unit: 'in' }).pieces[0].title).toBe('Back, cut 1 on the fold');
+	});
+});

@@ -57,12 +57,15 @@ function limbLevels(one: Levelled): readonly BalanceLine[] {
 		const ends = spanEnds(one, level);
 		if (ends.length < 2) return [];
 		const upper = ends.reduce((a, b) => (a[1] < b[1] ? a : b));
-		const label: Point = [upper[0], topAt(outline, upper[0]) - 6];
-		return [{ level, name: levelName(level), path: '', label, anchor: 'middle' as const }];
+		const name = levelName(level);
+		const half = textWidth(name, 13.5, false) / 2;
+		const top = Math.min(...[-half, -half / 2, 0, half / 2, half].map((aside) => topAt(outline, upper[0] + aside)));
+		const label: Point = [upper[0], top - 6];
+		return [{ level, name, path: '', label, anchor: 'middle' as const }];
 	});
 }
 
-/** How far up a closed outline reaches at x. */
+/** How far up a closed outline reaches at x; nowhere beside it. */
 function topAt(outline: readonly Point[], x: number): number {
 	const heights = outline.flatMap((a, i): number[] => {
 		const b = outline[(i + 1) % outline.length];

@@ -120,6 +120,7 @@ function fittingScale(
 		const box = boxOf([1, 0, 0, 1, 0, 0], outlines);
 		return box.right - box.left;
 	});
+	if (wide.length === 0) return largest;
 	const sum = wide.reduce((all, one) => all + one, 0);
 	const fitting = (room - gap * Math.max(0, wide.length - 1)) / sum;
 	return Math.min(largest, Math.max(Math.min(smallest, room / Math.max(...wide)), fitting));

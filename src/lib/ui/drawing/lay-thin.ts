@@ -49,7 +49,7 @@ export function layThin(draft: Draft, options: ThinOptions): Scene {
 	const clear = clearance();
 	const cuts = notchCounts(draft);
 	const drawn = layout.placed.map((placed) => drawPiece({ ...placed, cuts, selected: [], thin: true, clear }));
-	const right = Math.max(...layout.placed.map(({ box }) => box.right));
+	const right = Math.max(0, ...layout.placed.map(({ box }) => box.right));
 	const foot = layout.bottom + 9;
 	return {
 		width: Math.ceil(options.scale === undefined ? width : right + 3),
@@ -68,6 +68,7 @@ export function layThin(draft: Draft, options: ThinOptions): Scene {
 function thinScale(lay: (scale: number) => ReturnType<typeof laidPieces>, width: number, height: number): number {
 	const at = 0.2;
 	const trial = lay(at);
+	if (trial.placed.length === 0) return at;
 	const gaps = 5 * Math.max(0, trial.placed.length - 1);
 	const wide = trial.placed.reduce((sum, { box }) => sum + box.right - box.left, 0);
 	const high = trial.bottom - 9;

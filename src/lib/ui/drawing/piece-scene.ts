@@ -23,7 +23,7 @@ import { pointMark } from './point-marks.ts';
 import type { Band, PieceScene } from './scene.ts';
 import { foldHooks, grainLine, notchStrokes } from './snips.ts';
 import type { Cuts } from './snips.ts';
-import { turnsOver } from './vectors.ts';
+import { distance, dot, minus, plus, times, turnsOver, unit } from './vectors.ts';
 
 /** A piece in its place on the table. */
 export interface PlacedPiece {
@@ -53,6 +53,8 @@ export interface DrawnPiece {
 	/** Those that are gone as well. */
 	readonly darts: readonly LaidDart[];
 	readonly outline: readonly Point[];
+	/** The grain line as far as it is drawn. */
+	readonly grain?: readonly [Point, Point];
 }
 
 /** How much worse than a fine line it is to write over a firm one. */
@@ -102,7 +104,7 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 	const darts = laidDarts(piece, motion);
 	for (const dart of darts) for (const leg of [dart.one, dart.other]) clear.take(flatten(leg, 0.3), weights.stitching);
 	const was = before && laidDarts(before, beforeMotion);
-	const grain = piece.grain && !thin ? moved(motion, piece.grain) : undefined;
+	const grain = piece.grain && !thin ? shownGrain(moved(motion, piece.grain), flat) : undefined;
 	if (grain) clear.take(grain, weights.fine);
 	const balance = thin ? [] : spansOf(piece, motion);
 	for (const span of balance) clear.take(span, weights.dots);
@@ -114,6 +116,7 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 		edges,
 		darts: [...darts, ...(was ?? []).filter((old) => !darts.some((dart) => sameDart(dart, old)))],
 		outline: flat,
+		...(grain && { grain }),
 		scene: {
 			id: piece.id,
 			title: `${piece.name}, ${cutWords(piece)}`,
@@ -143,6 +146,18 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 					}))
 		}
 	};
+}
+
+/** The grain line's share of the piece that is drawn, from its upper (left) end: the rest of it would only be in the way of words. */
+const grainShare = 0.42;
+
+function shownGrain([from, to]: readonly Point[], outline: readonly Point[]): readonly [Point, Point] {
+	const [start, end] =
+		from[1] - to[1] > 1 || (Math.abs(from[1] - to[1]) <= 1 && from[0] > to[0]) ? [to, from] : [from, to];
+	const along = unit(minus(end, start));
+	const ways = outline.map((point) => dot(point, along));
+	const longest = grainShare * (Math.max(...ways) - Math.min(...ways));
+	return [start, plus(start, times(along, Math.min(longest, distance(start, end))))];
 }
 
 /** Each edge of the piece as it was, by the id that it has now, px. */

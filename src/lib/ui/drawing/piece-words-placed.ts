@@ -1,4 +1,4 @@
-import { movePath, movePoint, pathLength, pointAt, tangentAt } from './engine.ts';
+import { movePath, pathLength, pointAt, tangentAt } from './engine.ts';
 import type { Box, Path, Point } from './engine.ts';
 import { boxAround, filled, grown, textWidth } from './clearance.ts';
 import { isInside } from './centre-line.ts';
@@ -96,10 +96,10 @@ function cornersInside(box: ReturnType<typeof boxAround>, outline: readonly Poin
 }
 
 /** Beside the grain line, along it, clear of everything if it can be. */
-function grainWordOf({ placed, outline }: DrawnPiece): Word | undefined {
-	const { piece, motion, clear } = placed;
-	if (!piece.grain) return undefined;
-	const [from, to] = piece.grain.map((point) => movePoint(motion, point));
+function grainWordOf({ placed, outline, grain }: DrawnPiece): Word | undefined {
+	const { clear } = placed;
+	if (!grain) return undefined;
+	const [from, to] = grain;
 	const upright = Math.abs(to[1] - from[1]) > Math.abs(to[0] - from[0]);
 	const wide = textWidth('grain', wordSize, false);
 	let best: { readonly cost: number; readonly at: Point } | undefined;
