@@ -44,12 +44,12 @@ export const seamCorner: Inquiry = (inspection) => [
 function askSeam(inspection: Inspection, seam: Seam, end: End): Query[] {
 	const found = cornersAt(inspection.draft, seam, end);
 	if (!found) return [];
-	const earlier = [inspection.options.before, inspection.options.base].map((draft) => {
-		const same = draft && (findSeam(draft, seam.id) ?? findSeam(draft, undividedName(seam.id)));
-		const then = draft && same && cornersAt(draft, same, end);
+	const earlier = (draft: Draft): number => {
+		const same = findSeam(draft, seam.id) ?? findSeam(draft, undividedName(seam.id));
+		const then = same && cornersAt(draft, same, end);
 		return then ? off(then) : 0;
-	});
-	return ask(inspection, found, off(found), earlier, `${seam.id}-${end}`);
+	};
+	return ask(inspection, found, earlier, `${seam.id}-${end}`);
 }
 
 /** The corners on both sides of a seam's end, the same one twice for a centre seam; undefined where nothing is to run on there. */
@@ -98,26 +98,28 @@ function askFold(inspection: Inspection, piece: Piece, end: End): Query[] {
 	const fold = piece.edges.find(({ kind }) => kind === 'fold');
 	if (!fold) return [];
 	const corner = cornerOf(piece, fold, end);
-	const earlier = [inspection.options.before, inspection.options.base].map((draft) => {
-		const same = draft?.pieces.find(({ id }) => id === piece.id);
+	const earlier = (draft: Draft): number => {
+		const same = draft.pieces.find(({ id }) => id === piece.id);
 		const then = same?.edges.find(({ kind }) => kind === 'fold');
 		if (!same || !then) return 0;
 		const was = cornerOf(same, then, end);
 		return off([was, was]);
-	});
-	return ask(inspection, [corner, corner], off([corner, corner]), earlier, `${nameOf(piece, fold.id)}-${end}`);
+	};
+	return ask(inspection, [corner, corner], earlier, `${nameOf(piece, fold.id)}-${end}`);
 }
 
 function ask(
-	{ bands }: Inspection,
+	{ options, bands }: Inspection,
 	[a, b]: readonly [Corner, Corner],
-	figure: number,
-	earlier: readonly number[],
+	earlier: (draft: Draft) => number,
 	which: string
 ): Query[] {
+	const figure = off([a, b]);
 	const { silent, armhole } = bands.seamCorner;
 	const limit = isCalled(a.neighbour, 'armhole') || isCalled(b.neighbour, 'armhole') ? armhole : silent;
-	if (figure <= limit || figure <= Math.max(...earlier) + noWorse) return [];
+	if (figure <= limit) return [];
+	const known = [options.before, options.base].filter((draft) => draft !== undefined);
+	if (known.some((draft) => figure <= earlier(draft) + noWorse)) return [];
 	const where = nameOf(a.piece, a.neighbour.id);
 	const { name, on } = asAltered(where);
 	const reach = Math.min(usualReach, pathLength(a.neighbour.path) / 2);
