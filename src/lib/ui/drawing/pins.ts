@@ -81,10 +81,12 @@ function throughEdge(
 ): readonly Through[] {
 	const length = pathLength(before);
 	const scale = Math.hypot(motion[0], motion[1]);
-	const wished = Math.min(length, Math.max(0, s === undefined ? length / 2 : s * scale));
+	// Clear of the corners, however short the edge: there is always one place at the least.
+	const corner = Math.min(8, length / 2);
+	const wished = Math.min(length - corner, Math.max(corner, s === undefined ? length / 2 : s * scale));
 	return [0, -18, 18, -36, 36, -60, 60, -90, 90].flatMap((away): Through[] => {
 		const place = wished + away;
-		if (place < Math.min(8, length / 2) || place > length - Math.min(8, length / 2)) return [];
+		if (place < corner || place > length - corner) return [];
 		const from = pointAt(before, place);
 		const { point, s: on } = nearestOn(after, from, 1e-3);
 		const out = outOf(tangentAt(after, on), over);
