@@ -1,0 +1,10 @@
+/**
+ * A sentence of the engine as a heading and what follows it: “Armhole seam” and “the top sleeve has …”. A sentence without
+ * such a beginning is all heading.
+ */
+export function saidInTwo(sentence: string): { readonly head: string; readonly rest?: string } {
+	const colon = /^([^:.?!]{3,60}): (.+)$/s.exec(sentence);
+	if (colon) return { head: colon[1]!, rest: colon[2]! };
+	const stop = /^(.{10,110}?[.?!]) (.+)$/s.exec(sentence);
+	return stop ? { head: stop[1]!, rest: stop[2]! } : { head: sentence };
+}
