@@ -1,18 +1,30 @@
-export { edgePairs, piecePairs } from '../../engine/review/same-feature.ts';
-export type { EdgePair, PiecePair } from '../../engine/review/same-feature.ts';
-export { dartLegs, foldDartLegs } from '../../engine/draft/dart-legs.ts';
-export { undividedName, sideOfName } from '../../engine/draft/undivided-name.ts';
-export { levelSpan } from '../../engine/draft/level.ts';
-export { outlineOf } from '../../engine/draft/outline.ts';
-export { notchCounts } from '../../engine/cutting/notch-counts.ts';
-export { flatten } from '../../engine/geometry/flatten.ts';
-export { nearestOn } from '../../engine/geometry/nearest.ts';
-export { movePath, movePoint } from '../../engine/geometry/motion.ts';
-export { pathLength, pointAt, portion, tangentAt, reversedPath, pathBox } from '../../engine/geometry/path.ts';
-export { parsePathData } from '../../engine/geometry/path-data.ts';
-export type * from '../../engine/draft/types.ts';
-export type * from '../../engine/geometry/types.ts';
-export type * from '../../engine/alteration/types.ts';
-export { compare } from '../../engine/review/compare.ts';
-export type { DartSize } from '../../engine/review/compare.ts';
-export { findEdge } from '../../engine/draft/find.ts';
+/** What the drawing needs of the engine, through its one door. */
+import { compare } from '../../engine/index.ts';
+
+export {
+	dartLegs,
+	findEdge,
+	findPiece,
+	flatten,
+	foldDartLegs,
+	levelSpan,
+	movePath,
+	movePoint,
+	nearestOn,
+	outlineOf,
+	parsePathData,
+	pathBox,
+	pathLength,
+	pointAt,
+	portion,
+	reversedPath,
+	seamRun,
+	sideOfName,
+	tangentAt,
+	undividedName
+} from '../../engine/index.ts';
+export type { Box, Draft, Edge, Level, MarkKind, Motion, Path, Piece, Point } from '../../engine/index.ts';
+export { compare };
+
+/** A dart as `compare` measures it. */
+export type DartSize = NonNullable<ReturnType<typeof compare>['darts'][number]['before']>;

@@ -1,5 +1,5 @@
-import { levelSpan, movePoint, outlineOf, parsePathData, piecePairs, undividedName } from './engine.ts';
-import type { Box, Draft, Motion, Path, Piece, PiecePair } from './engine.ts';
+import { levelSpan, movePoint, outlineOf, parsePathData, undividedName } from './engine.ts';
+import type { Box, Motion, Path, Piece } from './engine.ts';
 import { boxOf, lieOf, shifted } from './frame.ts';
 import { shiftToLieOn } from './lay-on.ts';
 import { layInRows } from './row-layout.ts';
@@ -13,7 +13,8 @@ export interface CutLine {
 
 export interface PlacedOutline {
 	readonly piece: Piece;
-	readonly pair?: PiecePair;
+	/** What it was before. */
+	readonly before?: Piece;
 	readonly motion: Motion;
 	readonly beforeMotion: Motion;
 	readonly cut?: Path;
@@ -34,7 +35,8 @@ export interface LaidPieces {
 
 export interface LayOptions {
 	readonly cut: readonly CutLine[];
-	readonly pairs?: ReadonlyMap<string, PiecePair>;
+	/** What each piece was before, by the id that it has now. */
+	readonly before?: ReadonlyMap<string, Piece>;
 	readonly left: number;
 	readonly right: number;
 	readonly top: number;
@@ -67,7 +69,7 @@ export function laidPieces(pieces: readonly Piece[], options: LayOptions): LaidP
 	const lying = (piece: Piece, along: boolean): Lying => {
 		const lie = along ? (options.mirrored ? 'along-mirrored' : 'along') : options.mirrored ? 'mirrored' : 'upright';
 		const motion = lieOf(scale, lie);
-		const before = options.pairs?.get(piece.id)?.before;
+		const before = options.before?.get(piece.id);
 		const outlines = [cutOf(piece), outlineOf(piece), before && outlineOf(before)].filter((path) => path !== undefined);
 		return { motion, box: boxOf(motion, outlines), levels: along ? new Map() : levelHeights(piece, motion) };
 	};
@@ -81,10 +83,10 @@ export function laidPieces(pieces: readonly Piece[], options: LayOptions): LaidP
 		{ left, right, top: body.length > 0 ? upper.bottom + rowGap : top, gap: gap * 1.5, rowGap, row: rows }
 	);
 	const place = (piece: Piece, { motion, box, row }: Laid, limb: boolean): PlacedOutline => {
-		const pair = options.pairs?.get(piece.id);
+		const before = options.before?.get(piece.id);
 		const path = cutOf(piece);
-		const beforeMotion = pair?.before && options.layOn ? laidOn(pair.before, piece, options.layOn, motion) : motion;
-		return { piece, ...(pair && { pair }), motion, beforeMotion, ...(path && { cut: path }), box, row, limb };
+		const beforeMotion = before && options.layOn ? laidOn(before, piece, options.layOn, motion) : motion;
+		return { piece, ...(before && { before }), motion, beforeMotion, ...(path && { cut: path }), box, row, limb };
 	};
 	const placed = [
 		...upper.laid.map((laid, i) => place(body[i], laid, false)),
@@ -110,13 +112,13 @@ function laidOn(before: Piece, after: Piece, level: string, motion: Motion): Mot
 function fittingScale(
 	pieces: readonly Piece[],
 	cutOf: (piece: Piece) => Path | undefined,
-	{ pairs }: LayOptions,
+	{ before }: LayOptions,
 	gap: number,
 	room: number
 ): number {
 	const wide = pieces.map((piece) => {
-		const before = pairs?.get(piece.id)?.before;
-		const outlines = [cutOf(piece), outlineOf(piece), before && outlineOf(before)].filter((path) => path !== undefined);
+		const was = before?.get(piece.id);
+		const outlines = [cutOf(piece), outlineOf(piece), was && outlineOf(was)].filter((path) => path !== undefined);
 		const box = boxOf([1, 0, 0, 1, 0, 0], outlines);
 		return box.right - box.left;
 	});
@@ -154,11 +156,4 @@ export function readOutline(outline: string): Path {
 	const read = parsePathData(outline);
 	if ('problem' in read) throw new Error(read.problem);
 	return read.path;
-}
-
-/** What each piece was before, by the id that it has now. */
-export function pairsBy(before: Draft, after: Draft): ReadonlyMap<string, PiecePair> {
-	return new Map(
-		piecePairs(before, after).flatMap((pair) => (pair.before && pair.after ? [[pair.after.id, pair] as const] : []))
-	);
 }

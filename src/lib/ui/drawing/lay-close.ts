@@ -1,24 +1,16 @@
-import {
-	levelSpan,
-	movePath,
-	movePoint,
-	notchCounts,
-	outlineOf,
-	pathBox,
-	pathLength,
-	pointAt,
-	tangentAt
-} from './engine.ts';
+import { levelSpan, movePath, movePoint, outlineOf, pathBox, pathLength, pointAt, tangentAt } from './engine.ts';
 import type { Draft, Edge, Motion, Piece, Point } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
+import { piecesBefore } from './answering.ts';
 import { balanceAcross, takeNames } from './balance.ts';
 import { clearance } from './clearance.ts';
 import { lieOf, shifted } from './frame.ts';
-import { pairsBy, readOutline } from './laid-pieces.ts';
+import { readOutline } from './laid-pieces.ts';
 import type { CutLine } from './laid-pieces.ts';
 import { crossStep } from './measure-strip.ts';
 import { drawPiece } from './piece-scene.ts';
 import { withWords } from './piece-words-placed.ts';
+import { notchCuts } from './notch-cuts.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
 import { outOf } from './vectors.ts';
@@ -63,13 +55,13 @@ export function layClose(draft: Draft, options: CloseOptions): Scene {
 	const [left, right] = [...looked].sort((a, b) => b.faces - a.faces);
 	const xs = right ? [width * 0.3, width * 0.7] : [width / 2];
 	const clear = clearance();
-	const cuts = notchCounts(draft);
-	const pairs = before && pairsBy(before, draft);
+	const cuts = notchCuts(draft);
+	const earlier = before && piecesBefore(before, draft);
 	const outlines = new Map((options.cut ?? []).map(({ piece, outline }) => [piece, readOutline(outline)]));
 	const placed = [left, right].flatMap((one, i) => {
 		if (!one) return [];
 		const motion = shifted(one.motion, xs[i] - one.middle[0], height * 0.56 - one.middle[1]);
-		const pair = pairs?.get(one.piece.id);
+		const was = earlier?.get(one.piece.id);
 		const cut = outlines.get(one.piece.id);
 		return [
 			{
@@ -78,7 +70,7 @@ export function layClose(draft: Draft, options: CloseOptions): Scene {
 				beforeMotion: motion,
 				row: 0,
 				limb: false,
-				...(pair && { pair }),
+				...(was && { before: was }),
 				...(cut && { cut })
 			}
 		];

@@ -1,6 +1,7 @@
-import { laidPieces, pairsBy } from './laid-pieces.ts';
+import { piecesBefore } from './answering.ts';
+import { laidPieces } from './laid-pieces.ts';
 import type { CutLine } from './laid-pieces.ts';
-import { notchCounts, undividedName, sideOfName } from './engine.ts';
+import { undividedName, sideOfName } from './engine.ts';
 import type { Draft, Piece } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
 import { balanceAcross, takeNames } from './balance.ts';
@@ -9,6 +10,7 @@ import { clearance } from './clearance.ts';
 import { crossStep, measureStrip } from './measure-strip.ts';
 import { drawPiece } from './piece-scene.ts';
 import { withWords } from './piece-words-placed.ts';
+import { notchCuts } from './notch-cuts.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
 
@@ -53,7 +55,7 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 	const top = margins.top;
 	const layout = laidPieces(shown, {
 		cut: options.cut ?? [],
-		...(before && { pairs: pairsBy(before, draft) }),
+		...(before && { before: piecesBefore(before, draft) }),
 		left: bare ? 12 : margins.left,
 		right: width - margins.right,
 		top,
@@ -61,7 +63,7 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 		...(options.anchor !== undefined && { anchor: options.anchor }),
 		...(options.layOn !== undefined && { layOn: options.layOn })
 	});
-	const cuts = notchCounts(draft);
+	const cuts = notchCuts(draft);
 	const drawn = layout.placed.map((placed) =>
 		drawPiece({ ...placed, cuts, selected: options.selected ?? [], thin: false, clear })
 	);

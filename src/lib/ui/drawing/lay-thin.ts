@@ -1,10 +1,11 @@
-import { laidPieces, pairsBy } from './laid-pieces.ts';
-import { notchCounts } from './engine.ts';
+import { piecesBefore } from './answering.ts';
+import { laidPieces } from './laid-pieces.ts';
 import type { Draft } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
 import { clearance } from './clearance.ts';
 import { piecesShown } from './lay-table.ts';
 import { drawPiece } from './piece-scene.ts';
+import { notchCuts } from './notch-cuts.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
 
@@ -30,11 +31,11 @@ export function layThin(draft: Draft, options: ThinOptions): Scene {
 	const { width, height, before, limbs = false, unit = 'in' } = options;
 	const body = piecesShown(draft, {}).filter((piece) => limbs || !piece.limb);
 	const shown = body.length > 0 ? body : piecesShown(draft, {});
-	const pairs = before && pairsBy(before, draft);
+	const earlier = before && piecesBefore(before, draft);
 	const lay = (scale?: number) =>
 		laidPieces(shown, {
 			cut: [],
-			...(pairs && { pairs }),
+			...(earlier && { before: earlier }),
 			left: 3,
 			// One row however wide: the width is kept by the scale.
 			right: scale === undefined ? width - 3 : 1e6,
@@ -47,7 +48,7 @@ export function layThin(draft: Draft, options: ThinOptions): Scene {
 	const scale = options.scale ?? thinScale(lay, width, height);
 	const layout = lay(scale);
 	const clear = clearance();
-	const cuts = notchCounts(draft);
+	const cuts = notchCuts(draft);
 	const drawn = layout.placed.map((placed) => drawPiece({ ...placed, cuts, selected: [], thin: true, clear }));
 	const right = Math.max(0, ...layout.placed.map(({ box }) => box.right));
 	const foot = layout.bottom + 9;

@@ -1,15 +1,6 @@
-import {
-	edgePairs,
-	flatten,
-	levelSpan,
-	movePath,
-	movePoint,
-	nearestOn,
-	outlineOf,
-	pathLength,
-	pointAt
-} from './engine.ts';
-import type { Box, EdgePair, Motion, Path, Piece, PiecePair, Point } from './engine.ts';
+import { flatten, levelSpan, movePath, movePoint, nearestOn, outlineOf, pathLength, pointAt } from './engine.ts';
+import type { Box, Motion, Path, Piece, Point } from './engine.ts';
+import { linesBefore } from './answering.ts';
 import { bandsBetween } from './bands.ts';
 import { centreLine } from './centre-line.ts';
 import type { Clearance } from './clearance.ts';
@@ -29,7 +20,7 @@ import { distance, dot, minus, plus, times, turnsOver, unit } from './vectors.ts
 export interface PlacedPiece {
 	readonly piece: Piece;
 	/** What it was before, where old lines are to be shown; laid over it by `beforeMotion`. */
-	readonly pair?: PiecePair;
+	readonly before?: Piece;
 	readonly motion: Motion;
 	readonly beforeMotion: Motion;
 	/** The line that it was cut on, in its own mm. */
@@ -64,10 +55,9 @@ const snip = 9;
 
 /** The lines of one piece in their codes; words and pins are set afterwards, when all lines are there. */
 export function drawPiece(placed: PlacedPiece): DrawnPiece {
-	const { piece, pair, motion, beforeMotion, cut, thin, clear } = placed;
+	const { piece, before, motion, beforeMotion, cut, thin, clear } = placed;
 	const over = turnsOver(motion);
 	const outline = movePath(motion, outlineOf(piece));
-	const before = pair?.before;
 	const beforeOutline = before && movePath(beforeMotion, outlineOf(before));
 	const pairs = laidPairs(placed);
 	const cutPath = cut && movePath(motion, cut);
@@ -161,22 +151,17 @@ function shownGrain([from, to]: readonly Point[], outline: readonly Point[]): re
 }
 
 /** Each edge of the piece as it was, by the id that it has now, px. */
-function laidPairs({ pair, piece, beforeMotion }: PlacedPiece): ReadonlyMap<string, Path> {
-	if (!pair?.before || !pair.after) return new Map();
-	const pairs: readonly EdgePair[] = edgePairs(pair);
-	return new Map(
-		pairs
-			.filter(({ after }) => after.piece === piece)
-			.map(({ before, after }) => [after.edge.id, movePath(beforeMotion, before.path)])
-	);
+function laidPairs({ before, piece, beforeMotion }: PlacedPiece): ReadonlyMap<string, Path> {
+	const lines = before ? linesBefore(before, piece) : [];
+	return new Map(lines.map(({ edge, path }) => [edge, movePath(beforeMotion, path)]));
 }
 
 /** Old edges that no edge of the piece answers to any more. */
-function goneEdges({ pair, beforeMotion }: PlacedPiece, outline: Path): string {
-	if (!pair?.before || !pair.after) return '';
-	const answered = new Set(edgePairs(pair).map(({ before }) => before.edge.id));
-	return pair.before.edges
-		.filter((edge) => !answered.has(edge.id))
+function goneEdges({ before, piece, beforeMotion }: PlacedPiece, outline: Path): string {
+	if (!before) return '';
+	const answered = new Set(linesBefore(before, piece).map(({ was }) => was));
+	return before.edges
+		.filter((edge) => !answered.has(edge))
 		.map((edge) => partedLine(movePath(beforeMotion, edge.path), outline).moved)
 		.join('');
 }
