@@ -4,7 +4,7 @@ import { fitted } from '../geometry/accuracy.ts';
 import { inchesBelow } from '../draft/say.ts';
 import type { Edge, Piece } from '../draft/types.ts';
 import { refused, type Refusal } from './refusal.ts';
-import { edgeInWords, lower, rideEdges, type RiddenPiece } from './ride-edges.ts';
+import { edgeInWords, lower, rideEdges, sentenceCase, type RiddenPiece } from './ride-edges.ts';
 
 /** The share of `fitted` that one move may use up, so that many moves one after another do not creep. */
 const accuracy = fitted / 10;
@@ -74,8 +74,4 @@ function problemOf(
 		edge,
 		end: moved.end
 	};
-}
-
-function sentenceCase(text: string): string {
-	return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -121,3 +121,7 @@ export function edgeInWords(piece: Piece, edgeId: string): string {
 export function lower(name: string): string {
 	return name.charAt(0).toLowerCase() + name.slice(1);
 }
+
+export function sentenceCase(text: string): string {
+	return text.charAt(0).toUpperCase() + text.slice(1);
+}

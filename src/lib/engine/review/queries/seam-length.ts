@@ -1,4 +1,4 @@
-import { findSeam } from '../../draft/find.ts';
+import { findSeam, neighbouringEdges } from '../../draft/find.ts';
 import { inches } from '../../draft/say.ts';
 import { measured } from '../../geometry/accuracy.ts';
 import { seamRun } from '../../draft/seam.ts';
@@ -41,7 +41,7 @@ function ask({ draft, options, bands }: Inspection, seam: Seam, walked: SeamWalk
 			where: seam.id,
 			figure: walked.difference,
 			sentence: sentence(draft, seam, walked),
-			settle: settlings(seam, walked, silent)
+			settle: settlings(draft, seam, walked, silent)
 		}
 	];
 }
@@ -79,20 +79,36 @@ function laterQuery(draft: Draft, seam: Seam, walked: SeamWalk, later: 'a' | 'b'
 	};
 }
 
-/** Correcting either side or sharing it, at the end beyond the last notches that still meet. */
-function settlings(seam: Seam, walked: SeamWalk, silent: number): Settling[] {
+/**
+ * Correcting either side or sharing it, at the end beyond the last notches that still meet. Where the edge there runs out on a
+ * fold, the fold is moved evenly.
+ */
+function settlings(draft: Draft, seam: Seam, walked: SeamWalk, silent: number): Settling[] {
 	const { name, on } = asAltered(seam.id);
 	const [first] = walked.notches;
 	const whole = walked.difference + walked.ease;
 	const atStart = first !== undefined && Math.abs(first.difference - whole) <= silent && Math.abs(whole) > silent;
+	const end = atStart ? 'start' : 'finish';
 	const longer = walked.difference > 0 ? 'b' : 'a';
 	const shorter = longer === 'a' ? 'b' : 'a';
-	return [shorter, longer, 'half'].map((take) => ({
-		id: settleId('seam-length', seam.id, take),
-		kind: 'true-seam',
-		on,
-		seam: name,
-		end: atStart ? 'start' : 'finish',
-		take
-	}));
+	return ([shorter, longer, 'half'] as const).map((take) => {
+		const onFold = (['a', 'b'] as const).some(
+			(side) => (take === 'half' || take === side) && endsOnFold(draft, seam, side, end)
+		);
+		return {
+			id: settleId('seam-length', seam.id, take),
+			kind: 'true-seam',
+			on,
+			seam: name,
+			...(onFold ? { at: { end } } : { end }),
+			take
+		};
+	});
+}
+
+function endsOnFold(draft: Draft, seam: Seam, side: 'a' | 'b', end: 'start' | 'finish'): boolean {
+	const run = seamRun(draft, seam, side);
+	const { piece, edge, reversed } = end === 'start' ? run[0] : run[run.length - 1];
+	const beside = neighbouringEdges(piece, edge.id);
+	return ((end === 'start') !== reversed ? beside?.before : beside?.after)?.kind === 'fold';
 }
