@@ -45,6 +45,13 @@ describe('the legs of a dart', () => {
 		expect(asked('dart-legs', uneven, { base: uneven })).toEqual([]);
 	});
 
+	it('are settled by truing the dart', () => {
+		const draft = front({ from: 108, to: 132, point: [140, 140] });
+		const [query] = asked('dart-legs', draft);
+		expect(query.settle).toMatchObject([{ id: 'settle-dart-legs-front-waist-dart', kind: 'true-dart', on: 'both' }]);
+		expect(asked('dart-legs', settled(draft, query))).toEqual([]);
+	});
+
 	it('are asked of in double-pointed darts too', () => {
 		const widths = [{ at: 0.5, left: 2, right: 22 }];
 		const foldDart = {

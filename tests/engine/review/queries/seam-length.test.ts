@@ -4,7 +4,10 @@ import type { CheckOptions } from '../../../../src/lib/engine/review/inquiry.ts'
 import { carry } from '../../../../src/lib/engine/review/carry-and-check.ts';
 import { parseAlteration } from '../../../../src/lib/engine/alteration/parse.ts';
 import { draftFile, rectangleFile } from '../../../support/drafts.ts';
-import { asked } from '../altered.ts';
+import { plainBodice, plainBodiceFile } from '../../../support/plain-bodice.ts';
+import { walk } from '../../../../src/lib/engine/review/walk.ts';
+import type { Query } from '../../../../src/lib/engine/review/types.ts';
+import { altered, asked, settled } from '../altered.ts';
 
 /** Two panels sewn along edges of the lengths given. */
 const sewn = (a: number, b: number, seam: object = {}, pieces: readonly [object, object] = [{}, {}]) =>
@@ -111,6 +114,59 @@ describe('a seam whose sides differ', () => {
 		const codes = (a: number, b: number) => carry(draft, [taken(a, b)]).queries.map(({ code }) => code);
 		expect(codes(-60, 0)).toContain('seam-length');
 		expect(codes(-60, -60)).not.toContain('seam-length');
+	});
+});
+
+describe('its suggestions', () => {
+	const uneven = () =>
+		altered(plainBodice(), {
+			id: 'one',
+			kind: 'edge',
+			edge: 'front/hem',
+			pins: [
+				{ at: { end: 'start' }, move: -12 },
+				{ at: { end: 'finish' }, move: 0 }
+			]
+		});
+
+	it('correct the shorter side, the longer, or share it; each settles it', () => {
+		const draft = uneven();
+		const [query] = ask(draft);
+		expect(query.figure).toBeCloseTo(12, 2);
+		expect(query.settle.map((one) => one.id)).toEqual([
+			'settle-seam-length-side-a',
+			'settle-seam-length-side-b',
+			'settle-seam-length-side-half'
+		]);
+		for (const which of [0, 1, 2]) {
+			const after = settled(draft, query, which);
+			expect(ask(after)).toEqual([]);
+			expect(walk(after).find(({ seam }) => seam === 'side')!.difference).toBeCloseTo(0, 3);
+		}
+	});
+
+	it('are for the end at which the notches miss each other', () => {
+		const ends = (query: Query) => query.settle.map((one) => (one as unknown as { end: string }).end);
+		expect(new Set(ends(ask(uneven())[0]))).toEqual(new Set(['finish']));
+		const file = structuredClone(plainBodiceFile);
+		file.pieces[0].edges[1].path = 'M 160 0 C 150 60 150 130 250 162';
+		file.pieces[0].edges[2].path = 'M 250 162 L 250 450';
+		file.pieces[0].notches[0].at = 88;
+		expect(new Set(ends(ask(parseDraft(file))[0]))).toEqual(new Set(['start']));
+	});
+
+	it('are for the side of the wearer that it is about', () => {
+		const draft = altered(plainBodice(), {
+			id: 'one',
+			kind: 'edge',
+			edge: 'front/hem',
+			on: 'left',
+			pins: [{ at: { end: 'start' }, move: -12 }]
+		});
+		const [query] = ask(draft);
+		expect(query.where).toBe('side@left');
+		expect(query.settle[0]).toMatchObject({ seam: 'side', on: 'left' });
+		expect(ask(settled(draft, query))).toEqual([]);
 	});
 });
 

@@ -5,7 +5,7 @@ import { easeTable } from '../ease-table.ts';
 import { changeRoundAt } from '../change-round.ts';
 import { asAltered, settleId, type Settling } from '../settle.ts';
 import { sleeveSide } from '../sleeve-head.ts';
-import { sidesInSentence } from '../words.ts';
+import { isCalled, sidesInSentence } from '../words.ts';
 import { walk } from '../walk.ts';
 import type { Range } from '../bands.ts';
 import type { Inquiry } from '../inquiry.ts';
@@ -21,6 +21,8 @@ const atLevels: Inquiry = ({ draft, options, bands }) =>
 	easeTable(draft, options.measures ?? {}).flatMap(({ level, limb, ease: there }): Query[] => {
 		const wanted = Object.hasOwn(bands.ease, level) ? bands.ease[level] : undefined;
 		if (there === undefined || wanted === undefined || limb !== undefined || isWithin(there, wanted)) return [];
+		// A waist under the body is a query of its own.
+		if (there < 0 && isCalled({ id: level, name: level }, 'waist') && !bands.laced) return [];
 		const low = there < wanted.least;
 		const code = low ? 'ease-low' : 'ease-high';
 		return [
