@@ -34,6 +34,13 @@ describe('an amount', () => {
 		expect(plain(render(Amount, { props: { mm: 34.9, unit: 'cm' } }).body)).toBe('3.5 cm');
 	});
 
+	it('may leave out the mark of inches, never that of millimetres or centimetres', () => {
+		const bare = (mm: number, unit: 'in' | 'cm') => plain(render(Amount, { props: { mm, unit, bare: true } }).body);
+		expect(bare(6.35, 'in')).toBe('1/4');
+		expect(bare(6, 'cm')).toBe('6 mm');
+		expect(bare(60, 'cm')).toBe('6 cm');
+	});
+
 	it('wraps the fraction alone', () => {
 		expect(render(Amount, { props: { mm: 34.925, unit: 'in' } }).body).toMatch(/<span class="f"[^>]*>3\/8<\/span/);
 	});
