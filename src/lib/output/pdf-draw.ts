@@ -30,7 +30,9 @@ function draw(document: Document, faces: Faces, primitive: Primitive): void {
 			break;
 		case 'dots': {
 			const pen = { width: primitive.size, dash: [dotLength, primitive.every - dotLength] };
+			if (primitive.white) document.strokeColor('#fff');
 			marked(document, primitive.id, () => stroke(document, primitive.path, pen));
+			if (primitive.white) document.strokeColor('#000');
 			break;
 		}
 		case 'text':

@@ -16,6 +16,9 @@ export const pens = {
 	grain: { width: 0.25 },
 	fold: { width: 0.45, dash: [4, 1.4] },
 	mark: { width: 0.3 },
+	/** Hatching of what is taken in, and the catch stitch of what is let out. */
+	band: { width: 0.25 },
+	newAwl: { width: 0.7 },
 	rule: { width: 0.25 },
 	scale: { width: 0.2 },
 	/** Where two sheets of a tiled pattern meet. */
@@ -24,6 +27,9 @@ export const pens = {
 
 /** Tacks of a balance line or centre line: diameter and distance from middle to middle, mm. */
 export const tacks = { size: 0.5, every: 1.4 } as const;
+
+/** The holes of the pricking wheel in the line after: diameter and distance, mm. */
+export const prickHoles = { size: 0.35, every: 1.3 } as const;
 
 /** The only tint on paper: the strip of allowance. */
 export const allowanceTone = 0.07;

@@ -9,7 +9,7 @@ export function meetsBox(polygon: readonly Point[], box: Box): boolean {
 }
 
 /** A straight line between two points has a stretch in the box (Liang and Barsky, “A new concept and method for line clipping”, 1984). */
-function crossesBox([x0, y0]: Point, [x1, y1]: Point, { left, top, right, bottom }: Box): boolean {
+export function crossesBox([x0, y0]: Point, [x1, y1]: Point, { left, top, right, bottom }: Box): boolean {
 	let [from, to] = [0, 1];
 	for (const [step, room] of [
 		[x0 - x1, x0 - left],

@@ -33,6 +33,8 @@ export interface Dots {
 	readonly kind: 'dots';
 	readonly id?: string;
 	readonly path: Path;
+	/** Holes in a wide black line, not dots of its colour. */
+	readonly white?: boolean;
 	/** Diameter, and from middle to middle. */
 	readonly size: number;
 	readonly every: number;

@@ -43,7 +43,9 @@ function elements(primitive: Primitive, indent: string): string[] {
 			return [`${indent}<path d="${pathText(primitive.path, true)}" fill="${grey(primitive.black)}"/>`];
 		case 'dots': {
 			const pen = { width: primitive.size, dash: [0, primitive.every] };
-			return [`${indent}<path${idOf(primitive)} d="${pathText(primitive.path)}" ${penText(pen)}/>`];
+			return [
+				`${indent}<path${idOf(primitive)} d="${pathText(primitive.path)}" ${penText(pen, primitive.white ? '#fff' : '#000')}/>`
+			];
 		}
 		case 'text':
 			return [`${indent}${textElement(primitive)}`];
@@ -54,9 +56,9 @@ function idOf({ id }: { readonly id?: string }): string {
 	return id === undefined ? '' : ` id="${escaped(id)}"`;
 }
 
-function penText({ width, dash }: Pen): string {
+function penText({ width, dash }: Pen, colour = '#000'): string {
 	const dashes = dash ? ` stroke-dasharray="${dash.map(figure).join(' ')}"` : '';
-	return `stroke="#000" stroke-width="${figure(width)}"${dashes}`;
+	return `stroke="${colour}" stroke-width="${figure(width)}"${dashes}`;
 }
 
 function textElement({ text, at, anchor, size, weight, turn }: Text): string {

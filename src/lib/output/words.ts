@@ -25,15 +25,23 @@ const beside = 2.2;
 /** From this slope on, in degrees, words read upwards. */
 const steep = 70;
 
+export interface SetWords {
+	readonly text: Text;
+	/** The cloth with their place taken. */
+	readonly cloth: ClearCloth;
+	/** They lie on nothing. */
+	readonly clear: boolean;
+}
+
 /**
- * The words beside their line where they lie on nothing, first above it (to the left of an upright one), then below; and
- * the cloth with that place taken. If no place is clear they stand where the least is under them: a name that lies on a
- * line is still better than none.
+ * The words beside their line where they lie on nothing, first above it (to the left of an upright one), then below. If no
+ * place is clear they stand where the least is under them: a name that lies on a line is still better than none.
  */
-export function setAlong(words: Words, cloth: ClearCloth): { readonly text: Text; readonly cloth: ClearCloth } {
+export function setAlong(words: Words, cloth: ClearCloth): SetWords {
 	const spots = words.sizes.flatMap((size) => words.shares.flatMap((share) => bothSides(words, size, share)));
 	const { size, box } = clearest(spots, cloth);
-	return { text: centredText(words.text, size, 'regular', box.middle, box.turn), cloth: withRectangle(cloth, box) };
+	const text = centredText(words.text, size, 'regular', box.middle, box.turn);
+	return { text, cloth: withRectangle(cloth, box), clear: shareTaken(cloth, box) === 0 };
 }
 
 /** The first spot that is all clear, or else the one that is most so. */

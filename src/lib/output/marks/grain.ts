@@ -10,8 +10,8 @@ import type { Drawn } from './drawn.ts';
 const stroke = 5;
 const spread = 0.36;
 
-/** The grain: a fine line with open points at both ends, and the word. */
-export function drawGrain(piece: Piece, move: (path: Path) => Path): Drawn {
+/** The grain: a fine line with open points at both ends, and the word. Drawn `scale` times smaller, the points keep their size. */
+export function drawGrain(piece: Piece, move: (path: Path) => Path, scale = 1): Drawn {
 	if (!piece.grain) return nothing;
 	const [from, to] = piece.grain;
 	const [dx, dy] = stepped(to, from, -1);
@@ -19,7 +19,10 @@ export function drawGrain(piece: Piece, move: (path: Path) => Path): Drawn {
 	if (length === 0) return nothing;
 	const along: Point = [dx / length, dy / length];
 	const shaft = move(through(from, to));
-	const points = [move(openPoint(from, along)), move(openPoint(to, [-along[0], -along[1]]))];
+	const points = [
+		move(openPoint(from, along, stroke * scale)),
+		move(openPoint(to, [-along[0], -along[1]], stroke * scale))
+	];
 	return {
 		parts: [
 			{ kind: 'line', id: nameId('grain', piece.id), path: shaft, pen: pens.grain },
@@ -30,8 +33,8 @@ export function drawGrain(piece: Piece, move: (path: Path) => Path): Drawn {
 	};
 }
 
-function openPoint(tip: Point, inwards: Point): Path {
+function openPoint(tip: Point, inwards: Point, reach: number): Path {
 	const across: Point = [-inwards[1], inwards[0]];
-	const [one, other] = [spread, -spread].map((side) => stepped(tip, stepped(inwards, across, side), stroke));
+	const [one, other] = [spread, -spread].map((side) => stepped(tip, stepped(inwards, across, side), reach));
 	return through(one, tip, other);
 }
