@@ -30,6 +30,22 @@ describe('a toile laid under the lining', () => {
 		expect(front.left).toBeCloseTo(6, 6);
 	});
 
+	it('says along which stretch it is short, by the places that the seam has names for', () => {
+		const flared = altered({
+			id: 'one',
+			kind: 'seam',
+			seam: 'side',
+			pins: [
+				{ at: { end: 'start' }, a: 0 },
+				{ at: { level: 'waist' }, a: 0 },
+				{ at: { end: 'finish' }, a: 9 }
+			]
+		});
+		expect(laid(flared, 25.4)[0]).toMatchObject({ where: 'front/side', stretch: { from: 'waist', to: 'finish' } });
+		expect(laid(sideBy(9), 25.4)[0].stretch).toEqual({ from: 'start', to: 'finish' });
+		expect(laid(sideBy(-9), 25.4)[0].stretch).toBeUndefined();
+	});
+
 	it('is cut again where less is left, or none', () => {
 		expect(laid(sideBy(19.5), 25.4)[0].verdict).toBe('recut');
 		const [front] = laid(sideBy(30), 25.4);

@@ -6,10 +6,11 @@ import { difference, polygonArea, union } from '../geometry/polygon.ts';
 import { flatten } from '../geometry/flatten.ts';
 import { line } from '../geometry/segment.ts';
 import { nearestOn } from '../geometry/nearest.ts';
-import { parsePathData } from '../geometry/path-data.ts';
 import { pathEnd, pathStart, reversedPath, startTangent } from '../geometry/path.ts';
 import { undividedName } from '../draft/undivided-name.ts';
 import type { Motion, Path, Point } from '../geometry/types.ts';
+import { placesOn, stretchOn, type NamedStretch } from './named-stretch.ts';
+import { readLine } from './read-line.ts';
 import type { CutPiece } from './cutting-lines.ts';
 
 /** Whether a piece that was cut for a toile can become a piece of the lining. */
@@ -25,6 +26,8 @@ export interface Reuse {
 	/** The edge at which it is shortest (or, if it is not short, narrowest), and the place. */
 	readonly where: string;
 	readonly at?: Point;
+	/** Along which stretch of that edge it is short: from one named place on it to another (`start`, a level, a notch, `finish`). */
+	readonly stretch?: NamedStretch;
 }
 
 export interface ReuseOptions {
@@ -49,9 +52,9 @@ export function reuse(toile: readonly CutPiece[], lining: readonly CutPiece[], o
 	return lining.map((piece) => {
 		const laid = clothFor(toile, piece).map((cloth) => lay(cloth, piece));
 		if (laid.length === 0) return noCloth(piece);
-		const short = laid.reduce((worst, one) => (one.short.by > worst.short.by ? one : worst)).short;
+		const { short, stretch } = laid.reduce((worst, one) => (one.short.by > worst.short.by ? one : worst));
 		const left = laid.reduce((worst, one) => (one.left.by < worst.left.by ? one : worst)).left;
-		return verdictOn(piece, short, left, options);
+		return { ...verdictOn(piece, short, left, options), ...(stretch && { stretch }) };
 	});
 }
 
@@ -88,20 +91,26 @@ function verdictOn(
 	return { piece, name, verdict, shortBy: isShort ? short.by : 0, left: left.by - clipped, where: edge, at };
 }
 
+interface Laid {
+	readonly short: Worst;
+	readonly left: Worst;
+	readonly stretch?: NamedStretch;
+}
+
 /** How far a piece's cutting line lies outside the cloth, and how much cloth its stitching line has beyond it. */
-function lay(cloth: CutPiece, piece: CutPiece): { readonly short: Worst; readonly left: Worst } {
+function lay(cloth: CutPiece, piece: CutPiece): Laid {
 	const boundary = wholeOutline(cloth);
 	const moved = foldOnFold(cloth, piece);
 	const sewn = piece.edges
 		.filter(({ kind }) => kind !== 'fold')
-		.map(({ edge, stitching }) => ({ edge, line: movePath(moved, pathOf(stitching)) }));
+		.map(({ edge, stitching }) => ({ edge, line: movePath(moved, readLine(stitching)) }));
 	const nearestEdge = (point: Point) =>
 		sewn
 			.map(({ edge, line }) => ({ edge, away: nearestOn(line, point, measured).distance }))
 			.reduce((near, one) => (one.away < near.away ? one : near)).edge;
 
 	const cloths = [flatten(boundary, cut / 2)];
-	const flat = (data: string) => flatten(movePath(moved, pathOf(data)), cut / 2);
+	const flat = (data: string) => flatten(movePath(moved, readLine(data)), cut / 2);
 	const over = difference([flat(piece.outline)], cloths)
 		.flatMap((polygon) => evenly([...polygon, polygon[0]]))
 		.map((at) => ({ at, by: nearestOn(boundary, at, measured).distance, edge: nearestEdge(at) }));
@@ -115,7 +124,11 @@ function lay(cloth: CutPiece, piece: CutPiece): { readonly short: Worst; readonl
 		});
 	});
 	const left = worst(beyond, -1);
-	return { short: over.length > 0 ? worst(over, 1) : { ...left, by: 0 }, left };
+	const short = over.length > 0 ? worst(over, 1) : { ...left, by: 0 };
+	if (short.by <= tolerance) return { short, left };
+	const bad = over.filter(({ edge, by }) => edge === short.edge && by > tolerance).map(({ at }) => at);
+	const { line } = sewn.find(({ edge }) => edge === short.edge) ?? sewn[0];
+	return { short, left, stretch: stretchOn(line, placesOn(piece, short.edge, line, moved), bad) };
 }
 
 /** Places that differ from the worst by less than this are as bad, mm. */
@@ -137,9 +150,9 @@ function worst(places: readonly Worst[], direction: 1 | -1): Worst {
 
 /** The cloth that was cut, opened if it lay on the fold. */
 function wholeOutline(cloth: CutPiece): Path {
-	const outline = pathOf(cloth.outline);
+	const outline = readLine(cloth.outline);
 	if (!cloth.fold) return outline;
-	const fold = pathOf(cloth.fold);
+	const fold = readLine(cloth.fold);
 	const half = flatten(outline, cut / 2);
 	const other = flatten(movePath(reflection(pathStart(fold), pathEnd(fold)), reversedPath(outline)), cut / 2);
 	const [whole] = union([half, other], []).sort((a, b) => polygonArea([b]) - polygonArea([a]));
@@ -149,7 +162,7 @@ function wholeOutline(cloth: CutPiece): Path {
 /** Lays the piece's fold on the cloth's; where not both have one, the piece lies where it is. */
 function foldOnFold(cloth: CutPiece, piece: CutPiece): Motion {
 	if (!cloth.fold || !piece.fold) return identity;
-	const [old, now] = [pathOf(cloth.fold), pathOf(piece.fold)];
+	const [old, now] = [readLine(cloth.fold), readLine(piece.fold)];
 	const direction = startTangent(old);
 	const [from, start] = [pathStart(now), pathStart(old)];
 	const turned = rotation(angleBetween(startTangent(now), direction), from);
@@ -166,10 +179,4 @@ function evenly(points: readonly Point[]): Point[] {
 		const count = Math.max(1, Math.ceil(distance(before, point) / step));
 		return Array.from({ length: count }, (_, k) => lerp(before, point, (k + 1) / count));
 	});
-}
-
-function pathOf(data: string): Path {
-	const parsed = parsePathData(data);
-	if ('problem' in parsed) throw new Error(`A line of a cut piece cannot be read: ${parsed.problem}`);
-	return parsed.path;
 }
