@@ -1,11 +1,6 @@
 import { movePath, movePoint, pathBox } from './engine.ts';
 import type { Box, Motion, Path, Point } from './engine.ts';
 
-/** A piece's own mm to px of the drawing. */
-export function placedPath(motion: Motion, path: Path): Path {
-	return movePath(motion, path);
-}
-
 /** Turned, and scaled to px, with its origin left where it is: pieces lie as drafted, mirrored for the left half, or a quarter turn over. */
 export function lieOf(scale: number, lie: 'upright' | 'mirrored' | 'along' | 'along-mirrored'): Motion {
 	switch (lie) {
@@ -28,7 +23,7 @@ export function boxOf(motion: Motion, paths: readonly Path[]): Box {
 	return paths.map((path) => pathBox(movePath(motion, path))).reduce(unionOf);
 }
 
-export function unionOf(a: Box, b: Box): Box {
+function unionOf(a: Box, b: Box): Box {
 	return {
 		left: Math.min(a.left, b.left),
 		top: Math.min(a.top, b.top),

@@ -1,4 +1,4 @@
-import type { Motion, Path, Point } from './engine.ts';
+import type { Motion, Point } from './engine.ts';
 
 export const plus = (a: Point, b: Point): Point => [a[0] + b[0], a[1] + b[1]];
 export const minus = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1]];
@@ -27,6 +27,3 @@ export const turnsOver = (motion: Motion): boolean => motion[0] * motion[3] - mo
 export function outOf([x, y]: Point, over: boolean): Point {
 	return over ? [-y, x] : [y, -x];
 }
-
-/** A straight path. */
-export const straightPath = (from: Point, to: Point): Path => [{ kind: 'line', from, to }];
