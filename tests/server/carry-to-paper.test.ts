@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { easeTable, formatDraft, parseDraft } from '../../src/lib/engine/index.ts';
+import { easeTable, formatDraft, parseAlteration, parseDraft } from '../../src/lib/engine/index.ts';
 import { begun, carriedOnce, contentOf, kept, pinnedOnly, rawDatabase, refusalOf, takenIn } from './support/journal.ts';
 import { waistcoatFile } from './support/waistcoat.ts';
 
@@ -42,6 +42,23 @@ test('the preview is what the version becomes, and writes nothing', () => {
 	expect(version.steps).toEqual(preview.steps);
 	expect(version.queries).toEqual(preview.queries);
 	expect(preview.hindrances).toEqual([]);
+});
+
+test('an alteration in the hand is previewed as if it were kept, last or in the place of the one it changes', () => {
+	const { journal, fitting, file } = begun();
+	const first = kept(journal.addAlteration(fitting.id, { intent: takenIn(6.35) }));
+	kept(journal.addAlteration(fitting.id, { intent: takenIn(3.175) }));
+	const before = contentOf(rawDatabase(file));
+	const inHand = parseAlteration({ ...takenIn(12.7), id: 'in-hand' });
+	const added = journal.previewFitting(fitting.id, { intents: [inHand] })!;
+	const changed = journal.previewFitting(fitting.id, { intents: [inHand], insteadOf: first.id })!;
+	expect(contentOf(rawDatabase(file))).toEqual(before);
+	// 4 layers of 1/4, 1/8 and 1/2 in; and of 1/2 and 1/8 in, changed first.
+	const round = (preview: typeof added) => preview.steps.map(({ round: [{ change }] }) => change / inch);
+	expect(round(added)).toEqual([1, 0.5, 2].map((x) => expect.closeTo(-x, 6)));
+	expect(round(changed)).toEqual([2, 0.5].map((x) => expect.closeTo(-x, 6)));
+	kept(journal.reviseAlteration(first.id, first.revision, { intent: takenIn(12.7) }));
+	expect(journal.previewFitting(fitting.id)!.after).toEqual(changed.after);
 });
 
 test('a base draft comes back from the journal as it was brought in', () => {

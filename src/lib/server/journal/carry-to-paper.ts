@@ -1,6 +1,6 @@
 import { eq } from 'drizzle-orm';
 import { alterations } from '../database/schema/fittings.ts';
-import type { Query, Unplaced } from '../engine.ts';
+import type { AlterationBase, Query, Unplaced } from '../engine.ts';
 import { alterationsOf } from './alterations.ts';
 import type { Answer } from './answer.ts';
 import { closed, kept, refusedFor, stale, unknown } from './answers.ts';
@@ -10,7 +10,7 @@ import { findFitting, fittingIsClosed, fittingName, shutFitting } from './fittin
 import { findGarment } from './garments.ts';
 import type { Journal } from './journal.ts';
 import { logEntry } from './log.ts';
-import type { Preview } from './pages.ts';
+import type { InHand, Preview } from './pages.ts';
 import type { Alteration, Fitting, Version } from './records.ts';
 import { checkWords, problemsOf } from './soundness.ts';
 import type { Store } from './store.ts';
@@ -18,11 +18,11 @@ import { draftOf, findVersion, isAbout, latestVersion, settle, wholeVersion, wri
 
 export function carryActs(store: Store): Pick<Journal, 'previewFitting' | 'carryToPaper'> {
 	return {
-		previewFitting: (fittingId) =>
+		previewFitting: (fittingId, inHand) =>
 			store.reading(() => {
 				const fitting = findFitting(store, fittingId);
 				if (!fitting) return undefined;
-				return fitting.closedAt ? asCarried(store, fitting) : carried(store, fitting);
+				return fitting.closedAt ? asCarried(store, fitting) : carried(store, fitting, inHand);
 			}),
 		carryToPaper: (fittingId, wholeRevision, input = {}) =>
 			store.writing<Version, Preview>(() => {
@@ -35,14 +35,14 @@ export function carryActs(store: Store): Pick<Journal, 'previewFitting' | 'carry
 	};
 }
 
-/** What carrying an open fitting onto the latest version comes to. */
-function carried(store: Store, fitting: Fitting): Preview {
+/** What carrying an open fitting onto the latest version comes to; with one alteration as it is in the hand, not yet kept. */
+function carried(store: Store, fitting: Fitting, pending?: InHand): Preview {
 	const latest = latestVersion(store, fitting.garment);
 	const before = draftOf(store, latest.id);
 	const inHand = alterationsOf(store, fitting.id).filter(({ state }) => state !== 'withdrawn');
 	const { draft, applied, unplaced, queries } = store.engine.carry(
 		before,
-		inHand.map(({ intent }) => intent),
+		withPending(inHand, pending),
 		fittingOptions(store, findGarment(store, fitting.garment)!, fitting, before)
 	);
 	return {
@@ -55,6 +55,14 @@ function carried(store: Store, fitting: Fitting): Preview {
 		queries,
 		hindrances: [...notRead(inHand, unplaced), ...nothingStands(fitting, applied.length, unplaced), ...crossed(queries)]
 	};
+}
+
+/** The intents in the order of carrying: those in the hand in the place of the one that they change, else last. */
+function withPending(kept: readonly Alteration[], pending: InHand | undefined): readonly AlterationBase[] {
+	const intents: readonly AlterationBase[] = kept.map(({ intent }) => intent);
+	if (!pending) return intents;
+	const at = kept.findIndex(({ id }) => id === pending.insteadOf);
+	return at < 0 ? [...intents, ...pending.intents] : intents.toSpliced(at, 1, ...pending.intents);
 }
 
 /** What a closed fitting came to, from its frozen version. */
@@ -124,7 +132,7 @@ function carryToPaper(
 const notRead = (inHand: readonly Alteration[], unplaced: readonly Unplaced[]) =>
 	unplaced
 		.filter(({ why }) => why === 'not-read')
-		.map(({ alteration }) => inHand.find(({ id }) => id === alteration)!)
+		.flatMap(({ alteration }) => inHand.filter(({ id }) => id === alteration))
 		.map(({ number }) => `Alteration ${number} is not read yet: read it, or leave it out.`);
 
 /** Only where nothing else is said: pins that are not read say it themselves. */

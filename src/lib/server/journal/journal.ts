@@ -1,7 +1,7 @@
 import type { Answer } from './answer.ts';
 import type { Change } from './changes.ts';
 import type * as asked from './changes.ts';
-import type { GarmentPage, Preview, TodayAndWaiting, WearerPage, WithdrawalPreview } from './pages.ts';
+import type { GarmentPage, InHand, Preview, TodayAndWaiting, WearerPage, WithdrawalPreview } from './pages.ts';
 import type {
 	Alteration,
 	Entry,
@@ -81,8 +81,11 @@ export interface Journal {
 	reorderAlteration(id: string, revision: number, position: number): Answer<Alteration>;
 
 	// from pin to paper
-	/** Carries the fitting's alterations onto the latest version without writing anything. */
-	previewFitting(fittingId: string): Preview | undefined;
+	/**
+	 * Carries the fitting's alterations onto the latest version without writing anything; of an open fitting, with one that is
+	 * in the hand and not kept.
+	 */
+	previewFitting(fittingId: string, inHand?: InHand): Preview | undefined;
 	/**
 	 * Writes the next version and closes the fitting. Refused while an alteration is not read, where an outline crosses
 	 * itself, where an unplaced alteration is not named in `waiting`, and where nothing stands. A stale one answers the preview as

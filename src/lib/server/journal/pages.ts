@@ -1,4 +1,4 @@
-import type { Draft, Query, Step, Unplaced } from '../engine.ts';
+import type { AlterationBase, Draft, Query, Step, Unplaced } from '../engine.ts';
 import type {
 	Alteration,
 	Day,
@@ -107,6 +107,13 @@ export interface GarmentPage {
 	};
 	readonly settled: readonly Settlement[];
 	readonly waiting: readonly Waiting[];
+}
+
+/** An alteration as it is in the hand: read and shown, not yet kept. Two where each side has its own amounts. */
+export interface InHand {
+	readonly intents: readonly AlterationBase[];
+	/** Id of the kept alteration that it changes; it is carried in that one's place. */
+	readonly insteadOf?: string;
 }
 
 export interface Preview {
