@@ -1,45 +1,42 @@
-/** What was done on the body, in the trade's words, and which kind of alteration records it. */
+import { acts as pictured, type Act as Picture } from '../acts.ts';
+
+/** What was done on the body, in the trade's words, and how it is recorded. */
 export interface Act {
+	/** As the journal keeps it: `took-in`. */
 	readonly key: string;
+	/** Its picture and the words under it. */
+	readonly picture: Picture;
 	/** “Took in a seam”. */
 	readonly name: string;
-	/** “pinned a fold along it”. */
+	/** “pinned a fold”. */
 	readonly note: string;
-	/** “took in”: for one that is not read yet. */
+	/** “took in”: said of one that is not read yet. */
 	readonly done: string;
 	/** What it is done to. */
 	readonly to: 'seam' | 'edge' | 'new-dart' | 'dart' | 'piece';
-	/** Which way the amounts go, as they are typed without a sign: cloth taken away, added, or as typed. */
-	readonly way: 'in' | 'out' | 'either';
+	/** Which way amounts go that are typed without a sign: cloth taken away, added, or as it is said beside them. */
+	readonly way: 'in' | 'out' | 'said';
 }
 
+function act(key: string, picture: Picture, done: string, to: Act['to'], way: Act['way']): Act {
+	const { name, note } = pictured.find((one) => one.act === picture)!;
+	return { key, picture, name, note, done, to, way };
+}
+
+/** In the order of the pictures. */
 export const acts: readonly Act[] = [
-	{ key: 'took-in', name: 'Took in a seam', note: 'pinned a fold', done: 'took in', to: 'seam', way: 'in' },
-	{ key: 'let-out', name: 'Let out a seam', note: 'opened it', done: 'let out', to: 'seam', way: 'out' },
-	{ key: 'moved-seam', name: 'Moved a seam', note: 'forward, back', done: 'moved', to: 'seam', way: 'either' },
-	{ key: 'new-dart', name: 'New dart', note: 'pinned out', done: 'pinned out', to: 'new-dart', way: 'in' },
-	{ key: 'changed-dart', name: 'Changed a dart', note: 'wider, moved', done: 'changed', to: 'dart', way: 'either' },
-	{ key: 'folded-across', name: 'Folded across', note: 'to shorten', done: 'folded across', to: 'piece', way: 'in' },
-	{
-		key: 'slashed',
-		name: 'Slashed across',
-		note: 'to lengthen',
-		done: 'slashed and opened',
-		to: 'piece',
-		way: 'out'
-	},
-	{ key: 'chalked', name: 'Chalked a line', note: 'neck, hem …', done: 'chalked', to: 'edge', way: 'either' },
-	{
-		key: 'open-edge',
-		name: 'At an open edge',
-		note: 'added, took off',
-		done: 'changed',
-		to: 'edge',
-		way: 'either'
-	},
-	{ key: 'marked', name: 'Marked a point', note: 'bust, button', done: 'marked', to: 'piece', way: 'either' }
+	act('took-in', 'take-in', 'took in', 'seam', 'in'),
+	act('let-out', 'let-out', 'let out', 'seam', 'out'),
+	act('moved-seam', 'move-seam', 'moved', 'seam', 'said'),
+	act('new-dart', 'new-dart', 'pinned out', 'new-dart', 'in'),
+	act('changed-dart', 'change-dart', 'changed', 'dart', 'said'),
+	act('folded-across', 'fold-across', 'folded across', 'piece', 'in'),
+	act('slashed', 'slash', 'slashed and opened', 'piece', 'out'),
+	act('chalked', 'chalk', 'chalked', 'edge', 'said'),
+	act('open-edge', 'open-edge', 'changed', 'edge', 'said'),
+	act('marked', 'mark', 'marked', 'piece', 'said')
 ];
 
 export function findAct(key: string | null | undefined): Act | undefined {
-	return acts.find((act) => act.key === key);
+	return acts.find((one) => one.key === key);
 }
