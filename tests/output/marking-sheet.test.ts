@@ -159,15 +159,25 @@ describe('the sheet', async () => {
 	test('draws the new line true at the scale that it names', () => {
 		const scale = Number(/at 1 : (\d+)/.exec(page.texts.join(' '))?.[1]);
 		expect(scale).toBeGreaterThan(1);
-		const heavy = page.paths.filter(
-			({ marks, paint, lineWidth }) =>
-				paint === 'stroke' && marks.includes('piece.front') && Math.abs(lineWidth * mm - 0.9) < 0.01
-		);
-		const lengths = heavy.map((path) => lengthInPoints(path) * mm * scale);
-		for (const edge of ['front/side', 'front/neck']) {
-			const wanted = edgeLength(input.after, edge);
-			expect(Math.min(...lengths.map((length) => Math.abs(length - wanted)))).toBeLessThan(0.05);
+		for (const edge of ['side', 'neck']) {
+			const own = page.paths.filter(({ marks, paint }) => paint === 'stroke' && marks.at(-1) === `edge.front.${edge}`);
+			const wide = (width: number) => own.filter(({ lineWidth }) => Math.abs(lineWidth * mm - width) < 0.01);
+			const [stays, pricked] = [wide(0.5), wide(0.9)];
+			expect(pricked.length).toBeGreaterThan(0);
+			const length = [...stays, ...pricked].reduce((sum, path) => sum + lengthInPoints(path) * mm * scale, 0);
+			expect(length).toBeCloseTo(edgeLength(input.after, `front/${edge}`), 1);
 		}
+	});
+
+	test('draws heavily only what moved: of the side-back seam nothing above the waist', () => {
+		const own = page.paths.filter(({ marks }) => marks.at(-1) === 'edge.back.side-back');
+		const top = (width: number) =>
+			Math.max(
+				...own
+					.filter(({ lineWidth }) => Math.abs(lineWidth * mm - width) < 0.01)
+					.flatMap(({ steps }) => steps.flatMap(({ points }) => points.map(([, y]) => y)))
+			);
+		expect(top(0.5) - top(0.9)).toBeGreaterThan(50);
 	});
 
 	test('lays no word on another', () => {

@@ -1,6 +1,6 @@
 import { dartLegs, foldDartLegs, movePath, outlineOf } from '../../engine/index.ts';
 import type { Path, Point } from '../../engine/index.ts';
-import { drawAfter, drawBand, drawBefore, drawDartHatch, shortOfEnd } from '../marks/change.ts';
+import { drawAfter, drawBand, drawBefore, drawDartHatch, shortOfEnd, stretchesOff } from '../marks/change.ts';
 import { cutStretches } from '../marks/cutting-line.ts';
 import { drawDart, drawFoldDart } from '../marks/dart.ts';
 import { drawGrain } from '../marks/grain.ts';
@@ -42,7 +42,14 @@ export function drawMarkedPiece(marked: MarkedPiece, changed: ReadonlySet<string
 		const was = before.edges.find(({ id }) => id === edge.id);
 		if (was && changed.has(edge.id)) {
 			const old = move(was.path);
-			return [...drawBand(old, path, turnedOver), ...drawBefore(old), ...drawAfter(path)];
+			const parts = [
+				...drawBand(old, path, turnedOver),
+				...stretchesOff(old, path).flatMap((stretch) => (stretch.off ? drawBefore(stretch.path) : [])),
+				...stretchesOff(path, old).flatMap((stretch) =>
+					stretch.off ? drawAfter(stretch.path) : [{ kind: 'line' as const, path: stretch.path, pen: pens.stitching }]
+				)
+			];
+			return [{ kind: 'group', id: nameId('edge', after.id, edge.id), parts }];
 		}
 		return [{ kind: 'line', path, pen: edge.kind === 'fold' ? pens.fold : pens.stitching }];
 	});
@@ -80,10 +87,16 @@ export function drawMarkedPiece(marked: MarkedPiece, changed: ReadonlySet<string
 	];
 	return {
 		group: { kind: 'group', id: nameId('piece', after.id), parts },
-		lines: parts.flatMap((part) => ('path' in part ? [asLine(part.path)] : [])),
+		lines: linesOf(parts),
 		stitching: move(outlineOf(after)),
 		grain: grain.words
 	};
+}
+
+function linesOf(parts: readonly Primitive[]): (readonly Point[])[] {
+	return parts.flatMap((part) =>
+		part.kind === 'group' ? linesOf(part.parts) : 'path' in part ? [asLine(part.path)] : []
+	);
 }
 
 function newDart(

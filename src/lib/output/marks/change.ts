@@ -57,6 +57,24 @@ export function drawBand(before: Path, after: Path, turnedOver: boolean): Primit
 	return [...taken, ...stitches];
 }
 
+/**
+ * A path in stretches that lie off another and stretches that lie on it, in order; lengths in mm from its start. Stretches
+ * are found to within one step of a band.
+ */
+export function stretchesOff(path: Path, other: Path): { readonly path: Path; readonly off: boolean }[] {
+	const length = pathLength(path);
+	const count = Math.max(1, Math.floor(length / every));
+	const isOff = Array.from({ length: count }, (_, i) => {
+		const middle = pointAt(path, (length * (i + 0.5)) / count);
+		return nearestOn(other, middle, accuracy).distance > narrow / 2;
+	});
+	const bounds = [0, ...isOff.flatMap((off, i) => (i > 0 && off !== isOff[i - 1] ? [i] : [])), count];
+	return bounds.slice(1).map((to, i) => ({
+		path: portion(path, (length * bounds[i]) / count, (length * to) / count),
+		off: isOff[bounds[i]]
+	}));
+}
+
 /** What a new dart takes out, hatched between its legs. */
 export function drawDartHatch(one: Path, other: Path): Primitive[] {
 	const [a, b] = [pathLength(one), pathLength(other)];
