@@ -99,21 +99,24 @@ export function expectAlike(found: Draft, wanted: Draft, within: number): void {
 	expect(found.pieces.map((piece) => piece.id)).toEqual(wanted.pieces.map((piece) => piece.id));
 	expect(found.seams).toEqual(wanted.seams);
 	found.pieces.forEach((piece, i) => {
-		const distances = pairedPoints(piece).map((point, k) => apart(point, pairedPoints(wanted.pieces[i])[k]));
-		expect(Math.max(0, ...distances), `${piece.id} lies alike`).toBeLessThanOrEqual(within);
+		const others = namedPoints(wanted.pieces[i]);
+		for (const [name, point] of namedPoints(piece))
+			expect(apart(point, others.get(name) ?? [NaN, NaN]), `${piece.id}/${name} lies alike`).toBeLessThanOrEqual(
+				within
+			);
 		expect(piece.darts.map((dart) => dart.id)).toEqual(wanted.pieces[i].darts.map((dart) => dart.id));
 		expect(piece.notches.map((notch) => notch.id)).toEqual(wanted.pieces[i].notches.map((notch) => notch.id));
 	});
 }
 
-/** Corners between edges, dart points, mouth ends and notches as points. */
-function pairedPoints(piece: Piece): Point[] {
-	return [
-		...piece.edges.map((edge) => edge.path[0].from),
-		...piece.darts.map((dart) => dart.point),
-		...piece.foldDarts.flatMap((dart) => [...dart.ends]),
-		...piece.marks.map((mark) => mark.at)
-	];
+/** Where each edge starts, and dart points, fold ends and marks, by name. */
+function namedPoints(piece: Piece): Map<string, Point> {
+	return new Map<string, Point>([
+		...piece.edges.map((edge) => [edge.id, edge.path[0].from] as const),
+		...piece.darts.map((dart) => [dart.id, dart.point] as const),
+		...piece.foldDarts.flatMap((dart) => dart.ends.map((end, i) => [`${dart.id} ${i}`, end] as const)),
+		...piece.marks.map((mark) => [mark.id, mark.at] as const)
+	]);
 }
 
 function apart(a: Point, b: Point): number {

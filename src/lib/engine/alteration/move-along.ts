@@ -47,6 +47,7 @@ export function moveAlong<A extends AlterationBase>(
 			moves.set(part.piece.id, ofPiece);
 			touched.push({ feature: `${part.piece.id}/${part.edge.id}`, greatestMove: move.greatest });
 		}
+	if (moves.size === 0) return { draft, touched: [], remarks: [] };
 	const remarks: Remark[] = [];
 	const pieces: Piece[] = [];
 	for (const piece of draft.pieces) {

@@ -18,6 +18,8 @@ export interface AmountAlong {
 
 /** Pins nearer than this are at one place, mm. */
 const samePlace = 1e-3;
+/** An amount smaller than this is no amount, mm. */
+const nothing = 1e-9;
 
 /**
  * The amount between pins by the monotone cubic of Fritsch and Carlson (1980) with level ends; beyond the outermost pins it
@@ -30,7 +32,7 @@ export function amountAlong(
 	const ordered = [...pins].sort((a, b) => a.at - b.at);
 	for (let i = 0; i + 1 < ordered.length; i++) if (ordered[i + 1].at - ordered[i].at < samePlace) return undefined;
 	const positions = ordered.map((pin) => pin.at);
-	const amounts = ordered.map((pin) => pin.amount);
+	const amounts = ordered.map((pin) => (Math.abs(pin.amount) < nothing ? 0 : pin.amount));
 	const even = amounts.every((amount) => amount === amounts[0]);
 	const curve = even ? () => ({ value: amounts[0], slope: 0 }) : monotoneCubic(positions, amounts, { shape });
 	return Object.assign((at: number) => curve(at), {

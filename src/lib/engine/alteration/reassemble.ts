@@ -56,7 +56,8 @@ export function reassemble(
 	const edges = rebuilt.map(({ edge, segments, runs }) => {
 		if (segments.length === 0) return edge;
 		for (const run of runs) if (run.bridge) bridges.push({ edge: edge.id, from: run.at, to: run.at + run.length });
-		return runs.length === 1 && runs[0].fate === 'kept' && !runs[0].bridge ? edge : { ...edge, path: segments };
+		const untouched = segments.length === edge.path.length && segments.every((segment, i) => segment === edge.path[i]);
+		return untouched ? edge : { ...edge, path: segments };
 	});
 	const carried = (edgeId: string, s: number, side: 'before' | 'after') =>
 		carriedOn(rebuilt[piece.edges.findIndex((edge) => edge.id === edgeId)].runs, s, side);
@@ -201,7 +202,10 @@ function closeCorners(piece: Piece, rebuilt: Rebuilt[], cuts: readonly OutlinePl
 		const gap = distance(end, start);
 		if (gap === 0) continue;
 		if (gap <= joined) {
-			next.segments[0] = { ...next.segments[0], from: end };
+			// What stays keeps its corner to the bit; the moved neighbour takes it over.
+			const last = here.segments.length - 1;
+			if (next.runs[0].fate === 'kept') here.segments[last] = { ...here.segments[last], to: start };
+			else next.segments[0] = { ...next.segments[0], from: end };
 			continue;
 		}
 		const namedNext = cuts.some((cut) => cut.edge === (i + 1) % rebuilt.length && cut.s <= joined);

@@ -5,13 +5,14 @@ import { dartSwing } from './kinds/dart-swing.ts';
 import { edge } from './kinds/edge.ts';
 import { foldDart } from './kinds/fold-dart.ts';
 import { seam } from './kinds/seam.ts';
+import { smooth } from './kinds/smooth.ts';
 import { spread } from './kinds/spread.ts';
 import { trueDart } from './kinds/true-dart.ts';
 import { trueSeam } from './kinds/true-seam.ts';
 import type { Kind } from './kind.ts';
 import type { AlterationBase } from './types.ts';
 
-const kinds = [seam, edge, dart, dartSet, dartSwing, foldDart, spread, trueDart, trueSeam] as const;
+const kinds = [seam, edge, dart, dartSet, dartSwing, foldDart, smooth, spread, trueDart, trueSeam] as const;
 
 /** Any alteration, as one of the kinds writes it. */
 export type Alteration = (typeof kinds)[number] extends Kind<infer A> ? A : never;

@@ -2,7 +2,7 @@ import type { Draft, Piece, RunEdge, Seam } from './types.ts';
 import { nameOf, findPiece, splitName } from './find.ts';
 import { opened } from './open-fold.ts';
 import { seamsOf } from './seam.ts';
-import { sideOfName } from './undivided-name.ts';
+import { sideOfName, undividedName } from './undivided-name.ts';
 
 type Half = 'left' | 'right';
 
@@ -78,7 +78,8 @@ function halfOf(piece: Piece, half: Half): Piece {
 function withMates(piece: Piece, naming: Naming, otherwise: Half): Piece {
 	let changed = false;
 	const notches = piece.notches.map((notch) => {
-		if (notch.mate === undefined) return notch;
+		// Across a centre seam it meets its own other half, and keeps to that.
+		if (notch.mate === undefined || isOtherHalf(notch.mate, nameOf(piece, notch.id))) return notch;
 		const own = sideOfName(piece.id) ?? sideOfName(notch.id);
 		const divided = naming.half(notch.mate, own ?? otherwise);
 		// A mate that was divided before its partner was named on the right half.
@@ -88,6 +89,10 @@ function withMates(piece: Piece, naming: Naming, otherwise: Half): Piece {
 		return { ...notch, mate };
 	});
 	return changed ? { ...piece, notches } : piece;
+}
+
+function isOtherHalf(mate: string, own: string): boolean {
+	return mate !== own && undividedName(mate) === undividedName(own);
 }
 
 /** Notches on a centre seam met themselves; now they meet those of the other half. */

@@ -48,6 +48,7 @@ export function fitCurve(curve: CurveSample, breaks: readonly number[], accuracy
 
 	function fitInterval(u0: number, u1: number, start: Point, end: Point, depth: number): void {
 		const found = fitOne(curve, u0, u1, start, end, accuracy);
+		if (Number.isNaN(found.deviation)) throw new RangeError('fitCurve: the curve has no place at some of its parameters');
 		if (found.deviation <= accuracy || depth >= deepest) {
 			segments.push(found.segment);
 			deviation = Math.max(deviation, found.deviation);

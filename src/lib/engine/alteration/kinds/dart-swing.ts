@@ -26,6 +26,7 @@ import { bridgeBetween, inOutlineOrder, reassemble, type Fate } from '../reassem
 import { isRefused, noPlace, refused } from '../refusal.ts';
 import { dartIds, reachedFeatures } from '../sides.ts';
 import type { AlterationBase, Outcome, Remark } from '../types.ts';
+import { onFold } from './dart.ts';
 
 export interface DartSwingAlteration extends AlterationBase {
 	readonly kind: 'dart-swing';
@@ -85,6 +86,7 @@ function swing(draft: Draft, name: string, alteration: DartSwingAlteration): Out
 	const { piece, dart, edge } = found;
 	const target = edgeOnPart(draft, piece, dart, alteration.edge);
 	if (!target) return noPlace(`There is no edge ${alteration.edge} on ${piece.name} for the dart to open on.`);
+	if (piece.edges[target.index].kind === 'fold') return refused('dart-on-fold', onFold(piece.name));
 	const at = findPlace(draft, target.name, alteration.at);
 	if ('problem' in at) return noPlace(at.problem, alteration.at);
 	if (dartSwing.isNothing(alteration)) return { draft, touched: [], remarks: [] };

@@ -66,6 +66,7 @@ export const dart: Kind<DartAlteration> = {
 
 function addDart(draft: Draft, edgeName: string, alteration: DartAlteration): Outcome {
 	const { piece, edge } = findEdge(draft, edgeName)!;
+	if (edge.kind === 'fold') return refused('dart-on-fold', onFold(piece.name));
 	const at = findPlace(draft, edgeName, alteration.at);
 	if ('problem' in at) return noPlace(at.problem, alteration.at);
 	if (dart.isNothing(alteration)) return { draft, touched: [], remarks: [] };
@@ -106,4 +107,9 @@ function addDart(draft: Draft, edgeName: string, alteration: DartAlteration): Ou
 		],
 		remarks: []
 	};
+}
+
+/** Why no dart opens on a fold. */
+export function onFold(pieceName: string): string {
+	return `A dart cannot open on the fold of ${pieceName}: half of it would be on the other side. Open it on another edge, or shape a centre seam there.`;
 }

@@ -10,8 +10,8 @@ import type { Draft, EdgePlace, Piece } from '../../draft/types.ts';
 import { crossings, lineCrossings } from '../../geometry/crossings.ts';
 import { joined, measured } from '../../geometry/accuracy.ts';
 import { compose, movePoint, reflection } from '../../geometry/motion.ts';
-import { add, distance, mirrored, outward, scale, subtract, unit } from '../../geometry/point.ts';
-import { joinedPaths, pathLength, pointAt, straight } from '../../geometry/path.ts';
+import { add, cross, distance, mirrored, outward, scale, subtract, unit } from '../../geometry/point.ts';
+import { joinedPaths, pathEnd, pathLength, pathStart, pointAt, straight } from '../../geometry/path.ts';
 import type { Motion, Path, Point } from '../../geometry/types.ts';
 import { amount, edgePlace, feature, id, mirroredPlace, on } from '../fields.ts';
 import type { Kind } from '../kind.ts';
@@ -223,6 +223,12 @@ function open(draft: Draft, piece: Piece, first: FoundEnd, second: FoundEnd): Ou
 			'slash-through-mouth',
 			`The slash runs through the mouth of ${lost[0].name}. Cut beside it, or close the dart first.`
 		);
+	const bent = bentFold(made.piece);
+	if (bent)
+		return refused(
+			'fold-bends',
+			`${bent.name} of ${piece.name} is cut on the fold and would no longer be straight. Open or fold it evenly and square to the fold there, or let the slash end elsewhere.`
+		);
 	const altered = first.dart
 		? withTurnedDart(piece, made, first, motion, 'to')
 		: withTurnedDart(piece, made, second, motion, 'from');
@@ -241,6 +247,15 @@ function open(draft: Draft, piece: Piece, first: FoundEnd, second: FoundEnd): Ou
 		touched,
 		remarks: [...remarksOf(piece, made.lostNotches, made.bridges), ...shortOpenings(piece, first, second, motion)]
 	};
+}
+
+/** A fold that is no longer one straight line. */
+function bentFold(piece: Piece): Piece['edges'][number] | undefined {
+	return piece.edges.find((edge) => {
+		if (edge.kind !== 'fold') return false;
+		const [a, b] = [pathStart(edge.path), pathEnd(edge.path)];
+		return edge.path.some(({ to }) => Math.abs(cross(subtract(b, a), subtract(to, a))) > joined * distance(a, b));
+	});
 }
 
 interface Plan {

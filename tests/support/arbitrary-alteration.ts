@@ -1,0 +1,152 @@
+/**
+ * Random alterations for a draft, named on the undivided draft as a dressmaker would: places by end, level, notch or
+ * fraction, amounts up to 12 mm, either side or both. A recipe holds bare numbers, so that one history can be tried on any draft.
+ */
+import fc from 'fast-check';
+import type { Draft, Piece, Place } from '../../src/lib/engine/draft/types.ts';
+
+const share = fc.double({ min: 0, max: 1, noNaN: true });
+const signed = (most: number) => fc.double({ min: -most, max: most, noNaN: true });
+
+export interface Recipe {
+	readonly kind: (typeof kinds)[number];
+	readonly which: number;
+	readonly side: 'both' | 'both' | 'left' | 'right';
+	readonly places: readonly {
+		readonly way: number;
+		readonly share: number;
+		readonly amount: number;
+		readonly other: number;
+	}[];
+	readonly even: boolean;
+	readonly depth: number;
+}
+
+const kinds = ['seam', 'edge', 'dart', 'dart-set', 'dart-swing', 'fold-dart', 'spread'] as const;
+
+export const recipe: fc.Arbitrary<Recipe> = fc.record({
+	kind: fc.constantFrom(...kinds, 'seam' as const, 'seam' as const, 'edge' as const),
+	which: fc.nat(1000),
+	side: fc.constantFrom('both', 'both', 'both', 'left', 'right'),
+	places: fc.array(fc.record({ way: fc.nat(7), share, amount: signed(12), other: signed(12) }), {
+		minLength: 1,
+		maxLength: 4
+	}),
+	even: fc.boolean(),
+	depth: fc.double({ min: 0.05, max: 0.6, noNaN: true })
+});
+
+/** The alteration JSON of a recipe on a draft, or undefined if the draft has nothing of the kind that it needs. */
+export function alterationFrom(draft: Draft, made: Recipe, id: string): object | undefined {
+	const pick = <T>(list: readonly T[], turn = 0): T | undefined => list[(made.which + turn) % Math.max(1, list.length)];
+	const base = { id, kind: made.kind, on: made.side };
+	const edges = draft.pieces.flatMap((piece) => piece.edges.map((edge) => ({ piece, edge })));
+	const darts = draft.pieces.flatMap((piece) =>
+		[...piece.darts, ...piece.foldDarts].map((dart) => `${piece.id}/${dart.id}`)
+	);
+	const first = made.places[0];
+	switch (made.kind) {
+		case 'seam': {
+			const seam = pick(draft.seams);
+			if (!seam) return undefined;
+			const piece = draft.pieces.find((one) => one.id === seam.a[0].edge.split('/')[0])!;
+			return {
+				...base,
+				seam: seam.id,
+				pins: made.places.map((one, i) => ({
+					at: placeOf(piece, undefined, one, i, made.places.length),
+					a: one.amount,
+					b: made.even ? one.amount : one.other
+				}))
+			};
+		}
+		case 'edge': {
+			const { piece, edge } = pick(edges)!;
+			return {
+				...base,
+				edge: `${piece.id}/${edge.id}`,
+				pins: made.places.map((one, i) => ({
+					at: placeOf(piece, edge.id, one, i, made.places.length),
+					move: one.amount
+				}))
+			};
+		}
+		case 'dart': {
+			const { piece, edge } = pick(edges)!;
+			const at = { fraction: 0.1 + 0.8 * first.share };
+			const inwards = 20 + 150 * made.depth;
+			return {
+				...base,
+				edge: `${piece.id}/${edge.id}`,
+				at,
+				intake: Math.abs(first.amount) + 2,
+				point: { from: { edge: `${piece.id}/${edge.id}`, ...at }, in: inwards }
+			};
+		}
+		case 'dart-set':
+			return pick(darts) && { ...base, dart: pick(darts), intake: Math.abs(first.amount) * 2 };
+		case 'dart-swing': {
+			const dart = pick(darts);
+			if (!dart) return undefined;
+			const piece = draft.pieces.find((one) => one.id === dart.split('/')[0])!;
+			const edge = piece.edges[made.which % piece.edges.length];
+			return {
+				...base,
+				dart,
+				edge: `${piece.id}/${edge.id}`,
+				at: { fraction: first.share },
+				share: made.even ? 1 : 0.1 + 0.9 * made.depth
+			};
+		}
+		case 'fold-dart': {
+			const piece = pick(draft.pieces)!;
+			const from = piece.edges[made.which % piece.edges.length];
+			const to = piece.edges[(made.which + 2) % piece.edges.length];
+			const end = (edge: string, at: number) => ({
+				from: { edge: `${piece.id}/${edge}`, fraction: at },
+				in: 15 + 60 * made.depth
+			});
+			return {
+				...base,
+				piece: piece.id,
+				ends: [end(from.id, first.share), end(to.id, 1 - first.share)],
+				widest: { at: 0.5, intake: Math.abs(first.amount) }
+			};
+		}
+		case 'spread': {
+			const piece = pick(draft.pieces)!;
+			const count = piece.edges.length;
+			const [from, to, keep] = [0, 2, 1].map((turn) => `${piece.id}/${piece.edges[(made.which + turn) % count].id}`);
+			return {
+				...base,
+				cuts: [
+					{
+						piece: piece.id,
+						from: { edge: from, fraction: first.share },
+						to: { edge: to, fraction: 1 - first.share },
+						gapFrom: first.amount,
+						gapTo: made.even ? first.amount : 0,
+						keep
+					}
+				]
+			};
+		}
+	}
+}
+
+/** One of several places along a line, in order, so that few of them fall together. */
+function placeOf(
+	piece: Piece,
+	edge: string | undefined,
+	one: Recipe['places'][number],
+	i: number,
+	count: number
+): Place {
+	const notch = edge && piece.notches.find((found) => found.edge === edge);
+	if (one.way < 3 && i === 0) return { end: 'start' };
+	if (one.way < 3 && i === count - 1) return { end: 'finish' };
+	if (one.way === 3 && notch && i > 0) return { notch: notch.id };
+	if (one.way === 4 && count === 1) return { level: 'waist' };
+	if (one.way === 5 && i === 0) return { end: 'start', offset: one.share * 20 };
+	return { fraction: (i + one.share) / count };
+}
