@@ -268,7 +268,7 @@ describe('a corner on one piece smoothed', () => {
 		const { draft: after } = carried(slashed, json);
 		const now = pathOf(after, 'front/armhole');
 		expect(cornersOf(now)).toEqual([]);
-		for (const s of corners) expect(nearestOn(now, pointAt(old, s), 1e-6).distance).toBeLessThan(4);
+		for (const s of corners) expect(nearestOn(now, pointAt(old, s), 1e-6).distance).toBeLessThan(5);
 		for (let s = 0; s < corners[0] - 31; s += 4)
 			expect(nearestOn(now, pointAt(old, s), 1e-6).distance).toBeLessThan(1e-9);
 	});
