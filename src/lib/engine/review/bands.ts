@@ -28,8 +28,8 @@ export interface Bands {
 		readonly easedSeams: readonly EasedSeam[];
 	};
 	readonly notchWalk: { readonly silent: number };
-	/** Degrees off a smooth run across a seam. */
-	readonly seamCorner: { readonly silent: number; readonly armhole: number };
+	/** Degrees off a smooth run across a seam; from `meant` on it is a corner on purpose (a collar's end on a neck). */
+	readonly seamCorner: { readonly silent: number; readonly armhole: number; readonly meant: number };
 	readonly dartLegs: { readonly silent: number };
 	/** How far short of the bust point a dart ends, for darts that are aimed within `aimed` of it. */
 	readonly dartPoint: { readonly aimed: number; readonly usual: Range; readonly farthest: number };
@@ -69,7 +69,7 @@ export const usualBands: Bands = {
 		]
 	},
 	notchWalk: { silent: 3 },
-	seamCorner: { silent: 8, armhole: 12 },
+	seamCorner: { silent: 8, armhole: 12, meant: 45 },
 	dartLegs: { silent: inch / 16 },
 	dartPoint: { aimed: inch, usual: { least: inch / 2, most: 2.5 * inch }, farthest: 3 * inch },
 	dartWide: { waist: 1.5 * inch, shoulder: inch, armhole: 0.75 * inch, neck: 0.75 * inch },

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseDraft } from '../../../../src/lib/engine/draft/file/parse.ts';
-import { draftFile } from '../../../support/drafts.ts';
-import { asked } from '../altered.ts';
+import { bodice, draftFile } from '../../../support/drafts.ts';
+import { asked, settled } from '../altered.ts';
 
 const tilt = (degrees: number): number => 200 * Math.tan((degrees * Math.PI) / 180);
 
@@ -63,6 +63,27 @@ describe('the edges at the end of a seam', () => {
 		expect(asked('seam-corner', hems(6, 6), { before })).toHaveLength(1);
 	});
 
+	it('are not asked about where they make a corner on purpose', () => {
+		expect(asked('seam-corner', hems(22, 22))).toHaveLength(1);
+		expect(asked('seam-corner', hems(23, 23))).toEqual([]);
+	});
+
+	it('of one edge sewn to its own other end are said to be its two ends', () => {
+		// A sleeve that narrows by 50 in 350 on either side: its wrist is 2 · atan(1/7) = 16.26° off when it is sewn.
+		const [query] = asked('seam-corner', bodice).filter(({ where }) => where === 'sleeve/wrist');
+		expect(query.figure).toBeCloseTo(16.26, 2);
+		expect(query.sentence).toBe(
+			'The two ends of the sleeve’s wrist do not run on smoothly into each other: sewn, there is a corner of 16°.'
+		);
+	});
+
+	it('are settled by smoothing them over', () => {
+		for (const draft of [hems(5, 6), hems(-6, -6)]) {
+			const [query] = asked('seam-corner', draft);
+			expect(asked('seam-corner', settled(draft, query))).toEqual([]);
+		}
+	});
+
 	it('are not asked about where one is sewn and the other open', () => {
 		expect(asked('seam-corner', hems(20, 20, { kind: 'seam' }))).toEqual([]);
 	});
@@ -97,6 +118,7 @@ describe('an edge at a centre line', () => {
 			expect(query.sentence).toBe(
 				'The back’s hem does not meet its centre line square: sewn, there is a corner of 9°.'
 			);
+			expect(asked('seam-corner', settled(half(4.5, kind), query))).toEqual([]);
 		}
 	});
 });

@@ -115,20 +115,23 @@ function ask(
 	which: string
 ): Query[] {
 	const figure = off([a, b]);
-	const { silent, armhole } = bands.seamCorner;
+	const { silent, armhole, meant } = bands.seamCorner;
 	const limit = isCalled(a.neighbour, 'armhole') || isCalled(b.neighbour, 'armhole') ? armhole : silent;
-	if (figure <= limit) return [];
+	if (figure <= limit || figure >= meant) return [];
 	const known = [options.before, options.base].filter((draft) => draft !== undefined);
 	if (known.some((draft) => figure <= earlier(draft) + noWorse)) return [];
 	const where = nameOf(a.piece, a.neighbour.id);
 	const { name, on } = asAltered(where);
 	const reach = Math.min(usualReach, pathLength(a.neighbour.path) / 2);
 	const smoothing: Settling = { id: settleId('seam-corner', which), kind: 'smooth', on, edge: name, end: a.end, reach };
-	const degrees = Math.round(figure);
+	const corner = `sewn, there is a corner of ${Math.round(figure)}°.`;
+	const [one, other] = [edgeInSentence(a.piece, a.neighbour), edgeInSentence(b.piece, b.neighbour)];
 	const sentence =
-		a.piece === b.piece && a.neighbour === b.neighbour
-			? `The ${edgeInSentence(a.piece, a.neighbour)} does not meet its centre line square: sewn, there is a corner of ${degrees}°.`
-			: `The ${edgeInSentence(a.piece, a.neighbour)} does not run on smoothly into the ${edgeInSentence(b.piece, b.neighbour)}: sewn, there is a corner of ${degrees}°.`;
+		a === b
+			? `The ${one} does not meet its centre line square: ${corner}`
+			: one === other
+				? `The two ends of the ${one} do not run on smoothly into each other: ${corner}`
+				: `The ${one} does not run on smoothly into the ${other}: ${corner}`;
 	return [
 		{
 			code: 'seam-corner',
