@@ -34,10 +34,12 @@ export { check } from './review/check.ts';
 export { walk } from './review/walk.ts';
 export { easeTable } from './review/ease-table.ts';
 export { compare } from './review/compare.ts';
+export { edgePairs, piecePairs } from './review/same-feature.ts';
 export type * from './review/types.ts';
 
 // Cutting
 export { cuttingLines } from './cutting/cutting-lines.ts';
+export { notchCounts } from './cutting/notch-counts.ts';
 export { reuse } from './cutting/reuse.ts';
 
 // Lines, for whoever draws or prints them

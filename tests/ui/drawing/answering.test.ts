@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { carry, cuttingLines } from '../../../src/lib/engine/index.ts';
+import { carry, cuttingLines, notchCounts } from '../../../src/lib/engine/index.ts';
 import { linesBefore } from '../../../src/lib/ui/drawing/answering.ts';
 import { layTable } from '../../../src/lib/ui/drawing/lay-table.ts';
-import { notchCuts } from '../../../src/lib/ui/drawing/notch-cuts.ts';
 import { jacket } from '../jacket.ts';
 
 const sideIn = (on: 'left' | 'right') => ({
@@ -62,14 +61,14 @@ describe('a piece opened at its fold', () => {
 
 describe('the cuts of a notch', () => {
 	it('are as many on the screen as in the cutting lines', () => {
-		const cuts = notchCuts(jacket);
+		const cuts = notchCounts(jacket);
 		for (const { piece, notches } of cuttingLines(jacket, { default: 19.05 })) {
 			for (const { id, count } of notches) expect(cuts.get(`${piece}/${id}`) ?? 1).toBe(count);
 		}
 	});
 
 	it('are alike on mates, and no two neighbours of a seam have the same', () => {
-		const cuts = notchCuts(jacket);
+		const cuts = notchCounts(jacket);
 		expect(['m1', 'm2', 'm3'].map((id) => cuts.get(`under-arm/${id}`))).toEqual([1, 2, 3]);
 		expect(['m1', 'm2', 'm3'].map((id) => cuts.get(`front/${id}`))).toEqual([1, 2, 3]);
 	});

@@ -3,6 +3,7 @@ import { compare } from '../../engine/index.ts';
 
 export {
 	dartLegs,
+	edgePairs,
 	findEdge,
 	findPiece,
 	flatten,
@@ -11,10 +12,12 @@ export {
 	movePath,
 	movePoint,
 	nearestOn,
+	notchCounts,
 	outlineOf,
 	parsePathData,
 	pathBox,
 	pathLength,
+	piecePairs,
 	pointAt,
 	portion,
 	reversedPath,

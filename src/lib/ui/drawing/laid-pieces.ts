@@ -18,6 +18,8 @@ export interface PlacedOutline {
 	readonly motion: Motion;
 	readonly beforeMotion: Motion;
 	readonly cut?: Path;
+	/** The line that is to be cut on instead. */
+	readonly wanted?: Path;
 	/** px, with its allowance. */
 	readonly box: Box;
 	readonly row: number;
@@ -35,6 +37,7 @@ export interface LaidPieces {
 
 export interface LayOptions {
 	readonly cut: readonly CutLine[];
+	readonly wanted?: readonly CutLine[];
 	/** What each piece was before, by the id that it has now. */
 	readonly before?: ReadonlyMap<string, Piece>;
 	readonly left: number;
@@ -61,6 +64,7 @@ export function laidPieces(pieces: readonly Piece[], options: LayOptions): LaidP
 	const { left, right, top, gap = 16, rowGap = 26 } = options;
 	const cut = new Map(options.cut.map(({ piece, outline }) => [piece, readOutline(outline)]));
 	const cutOf = (piece: Piece) => cut.get(piece.id) ?? cut.get(undividedName(piece.id));
+	const wanted = new Map((options.wanted ?? []).map(({ piece, outline }) => [piece, readOutline(outline)]));
 	const body = pieces.filter((piece) => !piece.limb || options.limbsInRow);
 	const limbs = pieces.filter((piece) => piece.limb && !options.limbsInRow);
 	const scale = options.scale ?? fittingScale(body.length > 0 ? body : limbs, cutOf, options, gap, right - left);
@@ -70,7 +74,9 @@ export function laidPieces(pieces: readonly Piece[], options: LayOptions): LaidP
 		const lie = along ? (options.mirrored ? 'along-mirrored' : 'along') : options.mirrored ? 'mirrored' : 'upright';
 		const motion = lieOf(scale, lie);
 		const before = options.before?.get(piece.id);
-		const outlines = [cutOf(piece), outlineOf(piece), before && outlineOf(before)].filter((path) => path !== undefined);
+		const outlines = [cutOf(piece), wanted.get(piece.id), outlineOf(piece), before && outlineOf(before)].filter(
+			(path) => path !== undefined
+		);
 		return { motion, box: boxOf(motion, outlines), levels: along ? new Map() : levelHeights(piece, motion) };
 	};
 	const upper = layInRows(
@@ -85,8 +91,19 @@ export function laidPieces(pieces: readonly Piece[], options: LayOptions): LaidP
 	const place = (piece: Piece, { motion, box, row }: Laid, limb: boolean): PlacedOutline => {
 		const before = options.before?.get(piece.id);
 		const path = cutOf(piece);
+		const line = wanted.get(piece.id);
 		const beforeMotion = before && options.layOn ? laidOn(before, piece, options.layOn, motion) : motion;
-		return { piece, ...(before && { before }), motion, beforeMotion, ...(path && { cut: path }), box, row, limb };
+		return {
+			piece,
+			...(before && { before }),
+			motion,
+			beforeMotion,
+			...(path && { cut: path }),
+			...(line && { wanted: line }),
+			box,
+			row,
+			limb
+		};
 	};
 	const placed = [
 		...upper.laid.map((laid, i) => place(body[i], laid, false)),

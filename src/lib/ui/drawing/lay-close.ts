@@ -1,4 +1,14 @@
-import { levelSpan, movePath, movePoint, outlineOf, pathBox, pathLength, pointAt, tangentAt } from './engine.ts';
+import {
+	notchCounts,
+	levelSpan,
+	movePath,
+	movePoint,
+	outlineOf,
+	pathBox,
+	pathLength,
+	pointAt,
+	tangentAt
+} from './engine.ts';
 import type { Draft, Edge, Motion, Piece, Point } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
 import { piecesBefore } from './answering.ts';
@@ -10,7 +20,6 @@ import type { CutLine } from './laid-pieces.ts';
 import { crossStep } from './measure-strip.ts';
 import { drawPiece } from './piece-scene.ts';
 import { withWords } from './piece-words-placed.ts';
-import { notchCuts } from './notch-cuts.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
 import { outOf } from './vectors.ts';
@@ -28,6 +37,8 @@ export interface CloseOptions {
 	readonly at?: string;
 	readonly before?: Draft;
 	readonly cut?: readonly CutLine[];
+	/** The lines that are to be cut on instead: what falls short of them is crossed out. */
+	readonly wanted?: readonly CutLine[];
 	readonly material?: Material;
 	readonly side?: 'right' | 'left';
 	readonly pins?: readonly PinOnDrawing[];
@@ -55,14 +66,16 @@ export function layClose(draft: Draft, options: CloseOptions): Scene {
 	const [left, right] = [...looked].sort((a, b) => b.faces - a.faces);
 	const xs = right ? [width * 0.3, width * 0.7] : [width / 2];
 	const clear = clearance();
-	const cuts = notchCuts(draft);
+	const cuts = notchCounts(draft);
 	const earlier = before && piecesBefore(before, draft);
 	const outlines = new Map((options.cut ?? []).map(({ piece, outline }) => [piece, readOutline(outline)]));
+	const wanted = new Map((options.wanted ?? []).map(({ piece, outline }) => [piece, readOutline(outline)]));
 	const placed = [left, right].flatMap((one, i) => {
 		if (!one) return [];
 		const motion = shifted(one.motion, xs[i] - one.middle[0], height * 0.56 - one.middle[1]);
 		const was = earlier?.get(one.piece.id);
 		const cut = outlines.get(one.piece.id);
+		const line = wanted.get(one.piece.id);
 		return [
 			{
 				piece: one.piece,
@@ -71,7 +84,8 @@ export function layClose(draft: Draft, options: CloseOptions): Scene {
 				row: 0,
 				limb: false,
 				...(was && { before: was }),
-				...(cut && { cut })
+				...(cut && { cut }),
+				...(line && { wanted: line })
 			}
 		];
 	});

@@ -1,7 +1,7 @@
 import { piecesBefore } from './answering.ts';
 import { laidPieces } from './laid-pieces.ts';
 import type { CutLine } from './laid-pieces.ts';
-import { undividedName, sideOfName } from './engine.ts';
+import { notchCounts, undividedName, sideOfName } from './engine.ts';
 import type { Draft, Piece } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
 import { balanceAcross, takeNames } from './balance.ts';
@@ -10,7 +10,6 @@ import { clearance } from './clearance.ts';
 import { crossStep, measureStrip } from './measure-strip.ts';
 import { drawPiece } from './piece-scene.ts';
 import { withWords } from './piece-words-placed.ts';
-import { notchCuts } from './notch-cuts.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
 
@@ -22,6 +21,8 @@ export interface TableOptions {
 	readonly before?: Draft;
 	/** The cutting lines that the cloth shown has, as `cuttingLines` gives them: of the toile, or of the version. */
 	readonly cut?: readonly CutLine[];
+	/** The lines that are to be cut on, where the cloth was cut on others: what falls short is crossed out. */
+	readonly wanted?: readonly CutLine[];
 	readonly material?: Material;
 	/** The wearer's side that is shown; the left half is the mirror image. */
 	readonly side?: 'right' | 'left';
@@ -55,6 +56,7 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 	const top = margins.top;
 	const layout = laidPieces(shown, {
 		cut: options.cut ?? [],
+		...(options.wanted && { wanted: options.wanted }),
 		...(before && { before: piecesBefore(before, draft) }),
 		left: bare ? 12 : margins.left,
 		right: width - margins.right,
@@ -63,7 +65,7 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 		...(options.anchor !== undefined && { anchor: options.anchor }),
 		...(options.layOn !== undefined && { layOn: options.layOn })
 	});
-	const cuts = notchCuts(draft);
+	const cuts = notchCounts(draft);
 	const drawn = layout.placed.map((placed) =>
 		drawPiece({ ...placed, cuts, selected: options.selected ?? [], thin: false, clear })
 	);

@@ -1,3 +1,4 @@
+import { notchCounts } from './engine.ts';
 import { piecesBefore } from './answering.ts';
 import { laidPieces } from './laid-pieces.ts';
 import type { Draft } from './engine.ts';
@@ -5,7 +6,6 @@ import type { Unit } from '../../measure/units.ts';
 import { clearance } from './clearance.ts';
 import { piecesShown } from './lay-table.ts';
 import { drawPiece } from './piece-scene.ts';
-import { notchCuts } from './notch-cuts.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
 
@@ -48,7 +48,7 @@ export function layThin(draft: Draft, options: ThinOptions): Scene {
 	const scale = options.scale ?? thinScale(lay, width, height);
 	const layout = lay(scale);
 	const clear = clearance();
-	const cuts = notchCuts(draft);
+	const cuts = notchCounts(draft);
 	const drawn = layout.placed.map((placed) => drawPiece({ ...placed, cuts, selected: [], thin: true, clear }));
 	const right = Math.max(0, ...layout.placed.map(({ box }) => box.right));
 	const foot = layout.bottom + 9;

@@ -4,6 +4,7 @@ import { linesBefore } from './answering.ts';
 import { bandsBetween } from './bands.ts';
 import { centreLine } from './centre-line.ts';
 import type { Clearance } from './clearance.ts';
+import { fallsShort } from './falls-short.ts';
 import { dartScenes, laidDarts, sameDart } from './darts.ts';
 import type { LaidDart } from './darts.ts';
 import { moved } from './frame.ts';
@@ -25,6 +26,8 @@ export interface PlacedPiece {
 	readonly beforeMotion: Motion;
 	/** The line that it was cut on, in its own mm. */
 	readonly cut?: Path;
+	/** The line that is to be cut on instead, in its own mm. */
+	readonly wanted?: Path;
 	readonly cuts: ReadonlyMap<string, Cuts>;
 	/** Whole names of the edges that chalk is rubbed along. */
 	readonly selected: readonly string[];
@@ -55,12 +58,14 @@ const snip = 9;
 
 /** The lines of one piece in their codes; words and pins are set afterwards, when all lines are there. */
 export function drawPiece(placed: PlacedPiece): DrawnPiece {
-	const { piece, before, motion, beforeMotion, cut, thin, clear } = placed;
+	const { piece, before, motion, beforeMotion, cut, wanted, thin, clear } = placed;
 	const over = turnsOver(motion);
 	const outline = movePath(motion, outlineOf(piece));
 	const beforeOutline = before && movePath(beforeMotion, outlineOf(before));
 	const pairs = laidPairs(placed);
 	const cutPath = cut && movePath(motion, cut);
+	const wantedPath = wanted && movePath(motion, wanted);
+	const short = cutPath && wantedPath && fallsShort(cutPath, wantedPath);
 	const flat = flatten(outline, 0.3);
 
 	clear.take([...flat, flat[0]], weights.stitching);
@@ -120,6 +125,8 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 			bands,
 			before: text.before,
 			cutting: cutPath ? pathText(cutPath, true) : '',
+			...(wantedPath && { wanted: pathText(wantedPath, true) }),
+			...(short && { short }),
 			stitching: text.stitching,
 			after: text.after,
 			folds: text.folds,

@@ -65,6 +65,9 @@ export interface PieceScene {
 	readonly bands: readonly Band[];
 	readonly before: string;
 	readonly cutting: string;
+	/** The line that is to be cut on, where the cloth was cut on another; and where the cloth falls short of it. */
+	readonly wanted?: string;
+	readonly short?: ShortScene;
 	readonly stitching: string;
 	readonly after: string;
 	readonly folds: string;
@@ -74,6 +77,13 @@ export interface PieceScene {
 	readonly words: readonly Word[];
 	/** Each edge as a line to be tapped. */
 	readonly edges: readonly { readonly edge: string; readonly name: string; readonly path: string }[];
+}
+
+/** Cloth that is wanted and not there, beyond the edge of what was cut. */
+export interface ShortScene {
+	readonly area: string;
+	/** Crosses between the edge of the cloth and the line wanted. */
+	readonly strokes: string;
 }
 
 export interface DartScene {
