@@ -89,7 +89,7 @@ export function reassemble(
 				lostNotches.push(notch.id);
 				return [];
 			}),
-			marks: piece.marks.map((mark) => ({ ...mark, at: ride(mark.at) })),
+			marks: piece.marks.map((mark) => ({ ...mark, at: ride(mark.at), ...(mark.to && { to: ride(mark.to) }) })),
 			pleats: piece.pleats.map((pleat) => ({
 				...pleat,
 				from: (carried(pleat.edge, pleat.from, 'after') ?? { s: pleat.from }).s,

@@ -9,7 +9,7 @@ import { add, outward } from '../geometry/point.ts';
 import { pointAt, straight, tangentAt } from '../geometry/path.ts';
 import { signedArea } from '../geometry/area.ts';
 import { undividedName } from '../draft/undivided-name.ts';
-import type { Cut, Draft, Edge, EdgeKind, MarkKind, Piece, Side } from '../draft/types.ts';
+import type { Cut, Draft, Edge, EdgeKind, Mark, Piece, Side } from '../draft/types.ts';
 import type { Path, Point } from '../geometry/types.ts';
 import { allowanceOutline } from './allowance-outline.ts';
 import { notchCounts } from './notch-counts.ts';
@@ -43,7 +43,7 @@ export interface CutPiece {
 	readonly notches: readonly CutNotch[];
 	readonly darts: readonly CutDart[];
 	readonly levels: readonly { readonly level: string; readonly line: string }[];
-	readonly marks: readonly { readonly id: string; readonly kind: MarkKind; readonly at: Point }[];
+	readonly marks: readonly Mark[];
 	readonly grain?: string;
 }
 

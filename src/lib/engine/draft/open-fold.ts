@@ -35,8 +35,8 @@ export function opened(piece: Piece): Piece {
 		...onEdge(list(piece), 'right'),
 		...onEdge(list(mirror), 'left')
 	];
-	const isOnFold = ({ at: point }: Mark): boolean =>
-		Math.abs(cross(unit(subtract(line[1], line[0])), subtract(point, line[0]))) <= joined;
+	const isOnFold = ({ at: point, to = point }: Mark): boolean =>
+		[point, to].every((one) => Math.abs(cross(unit(subtract(line[1], line[0])), subtract(one, line[0]))) <= joined);
 	const foldNotches = piece.notches
 		.filter(({ edge }) => edge === fold.id)
 		.map((notch): Mark => ({ id: notch.id, kind: 'point', at: pointAt(fold.path, notch.at) }));

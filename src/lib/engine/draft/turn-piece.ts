@@ -1,5 +1,5 @@
 import type { Motion } from '../geometry/types.ts';
-import type { Dart, DartWidth, Draft, Edge, FoldDart, Level, Notch, Piece, Pleat, RunEdge, Seam } from './types.ts';
+import type { Dart, DartWidth, Draft, Edge, FoldDart, Level, Mark, Notch, Piece, Pleat, RunEdge, Seam } from './types.ts';
 import { determinant, movePath, movePoint } from '../geometry/motion.ts';
 import { pathLength, reversedPath } from '../geometry/path.ts';
 import { edgeOf } from './find.ts';
@@ -31,7 +31,11 @@ export function movePiece(piece: Piece, motion: Motion): Piece {
 		levels: piece.levels.map((level): Level =>
 			'line' in level ? { ...level, line: level.line.map((p) => movePoint(motion, p)) } : level
 		),
-		marks: piece.marks.map((mark) => ({ ...mark, at: movePoint(motion, mark.at) })),
+		marks: piece.marks.map((mark): Mark => ({
+			...mark,
+			at: movePoint(motion, mark.at),
+			...(mark.to && { to: movePoint(motion, mark.to) })
+		})),
 		...(piece.grain && { grain: [movePoint(motion, piece.grain[0]), movePoint(motion, piece.grain[1])] as const })
 	};
 	return mirror ? turnedRound(moved) : moved;

@@ -72,6 +72,8 @@ export interface Mark {
 	readonly id: string;
 	readonly kind: MarkKind;
 	readonly at: Point;
+	/** The other end of a mark that has a length: a buttonhole. */
+	readonly to?: Point;
 }
 
 /** Cloth laid in pleats or gathers along an edge: `turned` mm of it between `from` and `to` are folded away. */

@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/types.ts';
-import type { Dart, DartWidth, Draft, Edge, FoldDart, Level, Piece, RunEdge, Seam } from '../types.ts';
+import type { Dart, DartWidth, Draft, Edge, FoldDart, Level, Mark, Piece, RunEdge, Seam } from '../types.ts';
 import { formatPathData } from '../../geometry/path-data.ts';
 import { formatName } from './formats.ts';
 import type { DraftFile, EdgeFile, PieceFile, SeamFile } from './schema.ts';
@@ -32,7 +32,7 @@ function formatPiece(piece: Piece): PieceFile {
 		...(foldDarts.length > 0 && { foldDarts: foldDarts.map(formatFoldDart) }),
 		...(notches.length > 0 && { notches: notches.map((notch) => ({ ...notch })) }),
 		...(levels.length > 0 && { levels: levels.map(formatLevel) }),
-		...(marks.length > 0 && { marks: marks.map((mark) => ({ ...mark, at: pair(mark.at) })) }),
+		...(marks.length > 0 && { marks: marks.map(formatMark) }),
 		...(pleats.length > 0 && { pleats: pleats.map((pleat) => ({ ...pleat })) }),
 		...(grain && { grain: [pair(grain[0]), pair(grain[1])] as [Pair, Pair] })
 	};
@@ -56,6 +56,10 @@ function formatWidths(widths: readonly DartWidth[]) {
 
 function formatLevel(level: Level) {
 	return 'line' in level ? { level: level.level, line: level.line.map(pair) } : { ...level };
+}
+
+function formatMark({ id, kind, at, to }: Mark) {
+	return { id, kind, at: pair(at), ...(to && { to: pair(to) }) };
 }
 
 function formatSeam({ id, name, a, b, ease }: Seam): SeamFile {

@@ -104,9 +104,12 @@ export function readFeatures(
 			return { id: file.id, edge: file.edge, at: file.at, ...(file.mate !== undefined && { mate: file.mate }) };
 		}),
 		levels: readLevels(piece, at, shape, edges, report),
-		marks: shape
-			.soundIn(piece.marks, `${at}.marks`)
-			.map(({ value: { id, kind, at: point } }) => ({ id, kind, at: point }))
+		marks: shape.soundIn(piece.marks, `${at}.marks`).map(({ value: { id, kind, at: point, to }, at: place }): Mark => {
+			if (to === undefined) return { id, kind, at: point };
+			if (kind !== 'buttonhole') report(`${place}.to`, 'Only a buttonhole has a second end.');
+			if (!(distance(point, to) > joined)) report(`${place}.to`, 'The two ends of a buttonhole should lie apart.');
+			return { id, kind, at: point, to };
+		})
 	};
 }
 

@@ -71,7 +71,8 @@ const levelSchema = z.strictObject({ level: id, line: listOf(point).optional(), 
 const markSchema = z.strictObject({
 	id,
 	kind: z.enum(['bust-point', 'button', 'buttonhole', 'point']),
-	at: point
+	at: point,
+	to: point.optional()
 });
 
 const pleatSchema = z.strictObject({
