@@ -1,5 +1,18 @@
 import type { Motion } from '../geometry/types.ts';
-import type { Dart, DartWidth, Draft, Edge, FoldDart, Level, Mark, Notch, Piece, Pleat, RunEdge, Seam } from './types.ts';
+import type {
+	Dart,
+	DartWidth,
+	Draft,
+	Edge,
+	FoldDart,
+	Level,
+	Mark,
+	Notch,
+	Piece,
+	Pleat,
+	RunEdge,
+	Seam
+} from './types.ts';
 import { determinant, movePath, movePoint } from '../geometry/motion.ts';
 import { pathLength, reversedPath } from '../geometry/path.ts';
 import { edgeOf } from './find.ts';
