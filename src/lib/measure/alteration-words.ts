@@ -95,6 +95,8 @@ function startOf(
 	amount: (mm: number) => PhrasePart
 ): readonly PhrasePart[] {
 	if (a === b) return [amount(a), words('on each layer')];
+	if (b === 0) return [amount(a), words(`${a < 0 ? 'off' : 'onto'} ${layers[0]} alone`)];
+	if (a === 0) return [amount(b), words(`${b < 0 ? 'off' : 'onto'} ${layers[1]} alone`)];
 	return [
 		amount(a),
 		words(`${a < 0 ? 'off' : 'onto'} ${layers[0]},`),

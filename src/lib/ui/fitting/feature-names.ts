@@ -1,7 +1,22 @@
-import { findDart, findEdge, findFoldDart, findPiece, findSeam, seamRun, undividedName } from '../../engine/index.ts';
+import {
+	findDart,
+	findEdge,
+	findFoldDart,
+	findPiece,
+	findSeam,
+	seamRun,
+	sideOfName,
+	undividedName
+} from '../../engine/index.ts';
 import type { Draft, Edge, Piece, Seam } from '../../engine/index.ts';
 
 /** What the things of a draft are called on the pages. Names of divided things are those of the whole. */
+
+/** The name of a thing without the side that dividing wrote behind it: `Front, left` is `Front`. */
+export function wholeName({ id, name }: { readonly id: string; readonly name: string }): string {
+	const side = sideOfName(id);
+	return side !== undefined && name.endsWith(`, ${side}`) ? name.slice(0, -side.length - 2) : name;
+}
 
 /** A name inside a sentence: `Side back` is `side back`. */
 export function inSentence(name: string): string {
@@ -39,23 +54,25 @@ export function pieceOf(draft: Draft, id: string): Piece | undefined {
 
 /** “Side seam”; an id that the draft does not have stands for itself. */
 export function seamName(draft: Draft, id: string): string {
-	return seamOf(draft, id)?.name ?? atStart(undividedName(id).replaceAll('-', ' '));
+	const seam = seamOf(draft, id);
+	return seam ? wholeName(seam) : atStart(undividedName(id).replaceAll('-', ' '));
 }
 
 export function pieceName(draft: Draft, id: string): string {
-	return pieceOf(draft, id)?.name ?? atStart(undividedName(id).replaceAll('-', ' '));
+	const piece = pieceOf(draft, id);
+	return piece ? wholeName(piece) : atStart(undividedName(id).replaceAll('-', ' '));
 }
 
 /** “Front neck”, “Front edge” (of the front), “Side back, of the back”. */
 export function edgeName(draft: Draft, name: string): string {
 	const found = edgeOf(draft, name);
-	return found ? ofPiece(found.piece.name, found.edge.name) : unknownName(name);
+	return found ? ofPiece(wholeName(found.piece), wholeName(found.edge)) : unknownName(name);
 }
 
 /** “Front dart”, “Front waist dart”. */
 export function dartName(draft: Draft, name: string): string {
 	const found = dartOf(draft, name);
-	return found ? ofPiece(found.piece.name, found.name) : unknownName(name);
+	return found ? ofPiece(wholeName(found.piece), wholeName(found)) : unknownName(name);
 }
 
 /** A dart or fold dart of that whole name, with its piece; of a divided piece, its right half's. */

@@ -2,7 +2,7 @@ import { findPlace, findPlaceOnSeam, pointAt, seamRun, undividedName } from '../
 import type { Draft, Edge, Piece, Place, Point } from '../../engine/index.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
-import { edgeOf, inSentence, levelInSentence, levelName, seamOf } from './feature-names.ts';
+import { edgeOf, inSentence, levelInSentence, levelName, seamOf, wholeName } from './feature-names.ts';
 
 /** What pins stand along: a seam by its id, or one edge by its whole name. */
 export interface Along {
@@ -14,9 +14,9 @@ export interface Along {
 export function endNames(draft: Draft, along: Along): { readonly start: string; readonly finish: string } {
 	const ends = endsOf(draft, along);
 	if (!ends) return { start: 'Start', finish: 'End' };
-	const [start, finish] = ends.map(({ neighbour }) => neighbour.name);
+	const [start, finish] = ends.map(({ neighbour }) => wholeName(neighbour));
 	if (start !== finish) return { start, finish };
-	const [a, b] = ends.map(({ piece }) => piece.name);
+	const [a, b] = ends.map(({ piece }) => wholeName(piece));
 	return a === b
 		? { start: `${start}, at the start`, finish: `${finish}, at the end` }
 		: { start: `${start}, ${inSentence(a)}`, finish: `${finish}, ${inSentence(b)}` };

@@ -17,6 +17,8 @@ export interface PlaceOffered {
 
 /** Two places nearer than this are one to the hand, mm. */
 const near = 20;
+/** Nearer than this they are one place, mm. */
+const samePlace = 1;
 
 /** Why a place is not on a seam (on either of its sides) or an edge; undefined where it is. */
 export function placeProblem(draft: Draft, along: Along, place: Place): string | undefined {
@@ -58,7 +60,10 @@ export function furtherPlaces(
 		...notchesAlong(draft, along).map((notch) => ({ notch })),
 		...[0.25, 0.5, 0.75].map((fraction) => ({ fraction }))
 	];
-	return inOrder(offered(draft, along, all, unit).filter(({ key }) => !taken.includes(key)));
+	const there = offered(draft, along, all, unit);
+	// A notch on the waist line is the waist line: one place is offered once, by its first name.
+	const once = there.filter(({ at }, i) => !there.slice(0, i).some((one) => Math.abs(one.at - at) < samePlace));
+	return inOrder(once.filter(({ key }) => !taken.includes(key)));
 }
 
 /** The places of these keys that are there, in order along the line. */

@@ -68,8 +68,7 @@ const moves = (places: readonly PlaceRead[], side: 'right' | 'left') =>
 
 function readMeasured(act: Act, along: Along, mirror: boolean, fields: FieldReader): Measured {
 	const sentence = 'Say what was measured: one layer, the whole fold, or each layer.';
-	if (along.of === 'edge' || act.key === 'moved-seam')
-		return fields.choice('measured', ['one-layer', 'whole-fold', 'each-layer'], sentence) && 'one-layer';
+	if (along.of === 'edge' || act.key === 'moved-seam') return 'one-layer';
 	const measured = fields.choice('measured', ['one-layer', 'whole-fold', 'each-layer'], sentence);
 	// The two layers of a centre seam are the wearer's right and left: they differ by giving each side its own.
 	return mirror && measured === 'each-layer' ? 'one-layer' : measured;

@@ -1,7 +1,7 @@
 import { seamRun, undividedName } from '../../engine/index.ts';
 import type { Draft } from '../../engine/index.ts';
 import type { Act } from './acts.ts';
-import { dartName, dartOf, edgeName, edgeOf, inSentence, seamOf } from './feature-names.ts';
+import { dartName, dartOf, edgeName, edgeOf, inSentence, seamName, seamOf } from './feature-names.ts';
 import { layerNames } from './words/seam.ts';
 
 /** What an alteration is made to: a seam by its id, an edge or a dart by its whole name, never divided. */
@@ -36,7 +36,7 @@ export function seamTargets(draft: Draft): readonly NamedTarget[] {
 	return once(draft.seams.map(({ id }) => undividedName(id))).map((id) => ({
 		of: 'seam',
 		id,
-		name: seamOf(draft, id)!.name,
+		name: seamName(draft, id),
 		note: seamNote(draft, id)
 	}));
 }
@@ -61,7 +61,7 @@ export function edgeTargets(
 }
 
 /** Both sides of every seam that sets a limb into the body: chalked anew as a neck is. */
-function armholeEdges(draft: Draft): ReadonlySet<string> {
+export function armholeEdges(draft: Draft): ReadonlySet<string> {
 	return new Set(
 		draft.seams.flatMap((seam) => {
 			if (seam.b === 'mirror') return [];

@@ -18,7 +18,7 @@ export const dartWords: Teller<DartIntent> = (draft, { edge, on, at, intake, poi
 	const long = point && dartLength(draft, edge, at, point, unit);
 	return {
 		subject: `New dart, ${inSentence(edgeName(draft, edge))}`,
-		...(wide && { done: `${[wide, long].filter(Boolean).join(' and ')}, ${where}` }),
+		...(wide && { done: `${[wide, long].filter(Boolean).join(long?.startsWith('to') ? ', ' : ' and ')}, ${where}` }),
 		sides: sidesInWords(on, edgeOf(draft, edge)?.piece.limb),
 		amounts: intake === undefined ? [] : [{ place: '', mm: -intake, way: 'in', word: 'in' }]
 	};
@@ -48,9 +48,12 @@ function pointWords(point: InnerPoint, unit: Unit): string {
 export const dartSetWords: Teller<DartSetIntent> = (draft, { dart: name, on, intake, point }, unit) => {
 	const read = intake !== undefined || point !== undefined;
 	const before = dartIntake(draft, name);
+	const shift = point && dartLonger(draft, name, point);
 	const parts = [
 		intake === undefined ? undefined : widthWords(intake, before, unit),
-		point && `its point moved ${pointWords(point, unit)}`
+		shift === undefined
+			? point && `its point moved ${pointWords(point, unit)}`
+			: `made ${sayLength(shift, unit)} ${directionOf('length', shift)}`
 	];
 	const wider = intake === undefined ? 0 : intake - (before ?? intake);
 	return {
@@ -71,6 +74,22 @@ function widthWords(intake: number, before: number | undefined, unit: Unit): str
 	if (before === undefined || Math.abs(intake - before) < 1e-9) return `made ${wide} wide`;
 	const change = intake - before;
 	return `made ${sayLength(change, unit)} ${directionOf('dart', change)}, to ${wide}`;
+}
+
+/** Off the fold line by more than this a point is not only farther or nearer, mm. */
+const onFold = 0.01;
+
+/** By how much a dart gets longer, mm, when its point goes to a bare point of the piece; undefined if that is not on its fold. */
+export function dartLonger(draft: Draft, name: string, point: InnerPoint): number | undefined {
+	if ('mark' in point || 'from' in point) return undefined;
+	const found = findDart(draft, dartOf(draft, name)?.whole ?? '');
+	if (!found) return undefined;
+	const { foldAt } = dartLegs(found.piece, found.dart);
+	const [ux, uy] = [found.dart.point[0] - foldAt[0], found.dart.point[1] - foldAt[1]];
+	const [vx, vy] = [point[0] - foldAt[0], point[1] - foldAt[1]];
+	const before = Math.hypot(ux, uy);
+	if (Math.abs(ux * vy - uy * vx) / before > onFold) return undefined;
+	return (ux * vx + uy * vy) / before - before;
 }
 
 /** The whole width of a dart of the draft, mm. */

@@ -3,6 +3,7 @@ import type { Alteration, Place } from '../../../engine/index.ts';
 import { actDone, directionOf, type Moved } from '../../../measure/directions.ts';
 import { lying } from '../../drawing/pins-of-alteration.ts';
 import { edgeName, edgeOf } from '../feature-names.ts';
+import { armholeEdges } from '../targets.ts';
 import { listPins, sayPins, type SaidPin } from './along.ts';
 import { sidesInWords, type Teller } from './told.ts';
 
@@ -15,7 +16,9 @@ export const edgeWords: Teller<EdgeIntent> = (draft, { edge: name, on, pins }, u
 	const read = pins.some(({ move }) => move !== undefined);
 	const lies = (at: Place): Moved => {
 		if (!found) return 'open-edge';
-		const place = findPlace(draft, `${found.piece.id}/${found.edge.id}`, at);
+		const whole = `${found.piece.id}/${found.edge.id}`;
+		if (armholeEdges(draft).has(whole)) return 'armhole';
+		const place = findPlace(draft, whole, at);
 		return lying(found.edge, 'problem' in place ? 0 : place.s);
 	};
 	const said = pins.map(({ at, move = 0 }): SaidPin => {
@@ -37,10 +40,11 @@ export const edgeWords: Teller<EdgeIntent> = (draft, { edge: name, on, pins }, u
 	};
 };
 
-/** “chalked … lower”, “made … longer”, “took off …”: a direction follows its amount. */
+/** “chalked … lower”, “made … longer”; “took off …”: a direction that is not part of the act follows the amount. */
 function done(moved: Moved, move: number): Pick<SaidPin, 'verb' | 'after'> {
 	if (move === 0) return { verb: '', after: '' };
 	const act = actDone(moved, move);
-	const after = directionOf(moved, move);
-	return act.endsWith(` ${after}`) ? { verb: act.slice(0, -after.length - 1), after } : { verb: act, after: '' };
+	if (moved === 'seam' || moved === 'open-edge') return { verb: act, after: '' };
+	const [verb] = act.split(' ');
+	return { verb, after: directionOf(moved, move) };
 }

@@ -1,7 +1,7 @@
 import { seamRun } from '../../../engine/index.ts';
 import type { Alteration, Draft } from '../../../engine/index.ts';
 import { actDone, directionOf } from '../../../measure/directions.ts';
-import { inSentence, isLimbSeam, listed, seamName, seamOf } from '../feature-names.ts';
+import { inSentence, isLimbSeam, listed, seamName, seamOf, wholeName } from '../feature-names.ts';
 import type { Unit } from '../../../measure/units.ts';
 import { layerWords, listPins, sayLength, sayPins, type SaidPin } from './along.ts';
 import { sidesInWords, type Teller } from './told.ts';
@@ -32,8 +32,8 @@ export function layerNames(draft: Draft, id: string): readonly [a: string, b: st
 	if (seam.b === 'mirror') return ['right', 'left'];
 	const called = (side: 'a' | 'b') => {
 		const run = seamRun(draft, seam, side);
-		const pieces = [...new Set(run.map(({ piece }) => piece.name))];
-		const edges = [...new Set(run.map(({ edge }) => edge.name))];
+		const pieces = [...new Set(run.map(({ piece }) => wholeName(piece)))];
+		const edges = [...new Set(run.map(({ edge }) => wholeName(edge)))];
 		return pieces.length > 1 && edges.length === 1 ? edges[0] : listed(pieces);
 	};
 	return [called('a'), called('b')];
