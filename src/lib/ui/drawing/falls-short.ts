@@ -3,7 +3,7 @@ import type { Path, Point } from './engine.ts';
 import { pointsText, strokesText } from './path-text.ts';
 import type { ShortScene } from './scene.ts';
 import { stretchesOf } from './stretches.ts';
-import { distance } from './vectors.ts';
+import { between, distance } from './vectors.ts';
 
 /** From place to place along the wanted line, px: also the width of the crosses. */
 const every = 4.2;
@@ -68,16 +68,19 @@ function crosses(run: readonly Outside[]): string {
 	return strokesText(strokes);
 }
 
-/** The points of a closed line, none farther than `every` from the next. */
+/** Places along a closed line, `every` px apart or a little less. */
 function evenly(points: readonly Point[]): readonly Point[] {
-	return points.flatMap((point, i) => {
-		const next = points[(i + 1) % points.length];
-		const count = Math.max(1, Math.ceil(distance(point, next) / every));
-		return Array.from({ length: count }, (_, k): Point => [
-			point[0] + ((next[0] - point[0]) * k) / count,
-			point[1] + ((next[1] - point[1]) * k) / count
-		]);
-	});
+	const lengths = points.map((point, i) => distance(point, points[(i + 1) % points.length]));
+	const whole = lengths.reduce((sum, length) => sum + length, 0);
+	const count = Math.max(1, Math.ceil(whole / every));
+	const places: Point[] = [];
+	let [i, walked] = [0, 0];
+	for (let k = 0; k < count; k++) {
+		const s = (k * whole) / count;
+		while (i < points.length - 1 && walked + lengths[i] < s) walked += lengths[i++];
+		places.push(between(points[i], points[(i + 1) % points.length], lengths[i] > 0 ? (s - walked) / lengths[i] : 0));
+	}
+	return places;
 }
 
 /** Whether a ray to the right leaves the outline an odd number of times. */
