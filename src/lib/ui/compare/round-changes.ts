@@ -44,7 +44,7 @@ export function roundChanges(
 
 export const isChanged = ({ change }: RoundChange) => Math.abs(change) >= least;
 
-/** “waist smaller by 1″, hip larger by 5/8″ all round”; “as large as it was” where nothing changed by a sixteenth. */
+/** “waist smaller by 1″ and hip larger by 5/8″, all round”; “as large as it was” where nothing changed by a sixteenth. */
 export function roundWords(changes: readonly RoundChange[], unit: Unit): string {
 	const said = changes
 		.filter(isChanged)
@@ -52,7 +52,7 @@ export function roundWords(changes: readonly RoundChange[], unit: Unit): string 
 			({ name, change }) =>
 				`${inSentence(name)} ${change < 0 ? 'smaller' : 'larger'} by ${formatLength(change, unit, { denominator: 16, sign: 'never' }).text}`
 		);
-	return said.length === 0 ? 'as large as it was at every balance line' : `${listed(said)} all round`;
+	return said.length === 0 ? 'as large as it was at every balance line' : `${listed(said)}, all round`;
 }
 
 /** “Ease at the waist was 2″, is 1″.” for every line that was measured and changed. */

@@ -6,7 +6,7 @@ import { stretchesOf } from './stretches.ts';
 import { between, distance } from './vectors.ts';
 
 /** From place to place along the wanted line, px: also the width of the crosses. */
-const every = 4.2;
+const every = 6.5;
 /** Outside by less than this is on the edge, px: a quarter of a line's width. */
 const onEdge = 0.2;
 
@@ -19,7 +19,7 @@ interface Outside {
 
 /**
  * Where a wanted cutting line lies beyond the edge of the cloth, both closed, in px: the cloth that is not there, crossed out.
- * The places where it leaves the cloth are found to within 4.2 px.
+ * The places where it leaves the cloth are found to within 6.5 px.
  */
 export function fallsShort(cloth: Path, wanted: Path): ShortScene | undefined {
 	const around = flatten(cloth, 0.2);

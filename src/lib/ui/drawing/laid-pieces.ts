@@ -65,19 +65,21 @@ export function laidPieces(pieces: readonly Piece[], options: LayOptions): LaidP
 	const cut = new Map(options.cut.map(({ piece, outline }) => [piece, readOutline(outline)]));
 	const cutOf = (piece: Piece) => cut.get(piece.id) ?? cut.get(undividedName(piece.id));
 	const wanted = new Map((options.wanted ?? []).map(({ piece, outline }) => [piece, readOutline(outline)]));
+	const outlinesOf = (piece: Piece) => {
+		const before = options.before?.get(piece.id);
+		return [cutOf(piece), wanted.get(piece.id), outlineOf(piece), before && outlineOf(before)].filter(
+			(path) => path !== undefined
+		);
+	};
 	const body = pieces.filter((piece) => !piece.limb || options.limbsInRow);
 	const limbs = pieces.filter((piece) => piece.limb && !options.limbsInRow);
-	const scale = options.scale ?? fittingScale(body.length > 0 ? body : limbs, cutOf, options, gap, right - left);
+	const scale = options.scale ?? fittingScale(body.length > 0 ? body : limbs, outlinesOf, gap, right - left);
 	const anchor = options.anchor === undefined ? {} : { anchor: options.anchor };
 
 	const lying = (piece: Piece, along: boolean): Lying => {
 		const lie = along ? (options.mirrored ? 'along-mirrored' : 'along') : options.mirrored ? 'mirrored' : 'upright';
 		const motion = lieOf(scale, lie);
-		const before = options.before?.get(piece.id);
-		const outlines = [cutOf(piece), wanted.get(piece.id), outlineOf(piece), before && outlineOf(before)].filter(
-			(path) => path !== undefined
-		);
-		return { motion, box: boxOf(motion, outlines), levels: along ? new Map() : levelHeights(piece, motion) };
+		return { motion, box: boxOf(motion, outlinesOf(piece)), levels: along ? new Map() : levelHeights(piece, motion) };
 	};
 	const upper = layInRows(
 		body.map((piece) => lying(piece, false)),
@@ -128,15 +130,12 @@ function laidOn(before: Piece, after: Piece, level: string, motion: Motion): Mot
 /** px to a mm at which the row just fills the table. */
 function fittingScale(
 	pieces: readonly Piece[],
-	cutOf: (piece: Piece) => Path | undefined,
-	{ before }: LayOptions,
+	outlinesOf: (piece: Piece) => readonly Path[],
 	gap: number,
 	room: number
 ): number {
 	const wide = pieces.map((piece) => {
-		const was = before?.get(piece.id);
-		const outlines = [cutOf(piece), outlineOf(piece), was && outlineOf(was)].filter((path) => path !== undefined);
-		const box = boxOf([1, 0, 0, 1, 0, 0], outlines);
+		const box = boxOf([1, 0, 0, 1, 0, 0], outlinesOf(piece));
 		return box.right - box.left;
 	});
 	if (wide.length === 0) return largest;

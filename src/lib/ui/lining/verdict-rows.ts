@@ -20,7 +20,7 @@ export interface VerdictRow {
 	readonly words: string;
 	/** mm; absent where nothing is short, or where there is no such cloth at all. */
 	readonly shortBy?: number;
-	/** Under which the place is looked at closely; absent where nothing is short. */
+	/** Under which the place is looked at closely. */
 	readonly letter?: string;
 	/** The edge where it is shortest. */
 	readonly where?: string;
@@ -41,12 +41,15 @@ interface Asked {
 /** What must be left to sew a narrow seam, mm, as `reuse` has it. */
 const sewable = 6;
 
+/** As many places are looked at closely: the worst. */
+const closeLooks = 3;
+
 /** Whether each piece can be restitched, those that fall short first, each with the place where it does. */
 export function verdictRows({ draft, changes, verdicts, wanted, unit }: Asked): readonly VerdictRow[] {
 	const gravity = { recut: 0, narrow: 1, restitch: 2 } as const;
 	const say = (mm: number) => formatLength(mm, unit, { denominator: 16, sign: 'never' }).text;
 	const rows = [...verdicts]
-		.sort((a, b) => gravity[a.verdict] - gravity[b.verdict])
+		.sort((a, b) => gravity[a.verdict] - gravity[b.verdict] || b.shortBy - a.shortBy)
 		.map((one): Omit<VerdictRow, 'letter'> => {
 			const { piece, name, verdict, shortBy, left, where, at } = one;
 			const row = { piece, name, verdict };
@@ -70,7 +73,9 @@ export function verdictRows({ draft, changes, verdicts, wanted, unit }: Asked): 
 			};
 		});
 	let letters = 0;
-	return rows.map((row) => (row.shortBy === undefined ? row : { ...row, letter: letterOf(letters++) }));
+	return rows.map((row) =>
+		row.where === undefined || letters >= closeLooks ? row : { ...row, letter: letterOf(letters++) }
+	);
 }
 
 /** What a seam, or an edge that is in none, is called in a sentence. */

@@ -58,6 +58,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 			caption: 84,
 			...(chosen && { selected: chosen.features })
 		}),
+		laidOn: on.name,
 		links: moved.links,
 		froms: page.versions
 			.filter(({ number }) => number < last || last === 0)

@@ -3,7 +3,7 @@ import { measuresByLevel } from '$lib/measure/names.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { GarmentPage } from '$lib/server/journal/pages.ts';
-import { roundChanges, roundWords } from '$lib/ui/compare/round-changes.ts';
+import { isChanged, roundChanges, roundWords } from '$lib/ui/compare/round-changes.ts';
 import { atStart } from '$lib/ui/fitting/feature-names.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import { versionInSentence } from '$lib/ui/version/version-name.ts';
@@ -41,7 +41,9 @@ export function withdrawalOf(
 		hindrances: preview.hindrances,
 		sentences: [
 			`${atStart(versionInSentence(preview.latest + 1))} would be made without it; ${versionInSentence(preview.latest)} stays.`,
-			`It would be ${roundWords(changes, unit)}.`,
+			changes.some(isChanged)
+				? `${atStart(roundWords(changes, unit))}.`
+				: 'It stays as large as it is at every balance line.',
 			...queryChanges(latest.queries, preview.queries),
 			...(preview.unplaced.length === 0
 				? ['No other alteration leans on it.']

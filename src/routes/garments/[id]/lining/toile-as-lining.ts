@@ -44,6 +44,7 @@ export function toileAsLining({ journal, page, version, allowances, groups, cut,
 			here: id === toile.id
 		})),
 		answer: answerWords(rows),
+		recut: rows.some(({ verdict }) => verdict === 'recut'),
 		rows,
 		...(less && {
 			less: {
@@ -51,7 +52,9 @@ export function toileAsLining({ journal, page, version, allowances, groups, cut,
 				typed: Object.entries(less.lengths).map(([key, mm]) => ({ key, value: `${Number(mm.toFixed(3))} mm` }))
 			}
 		}),
-		scene: layTable(draft, { unit, before: stitched, cut: cloth, wanted: cut, material: 'calico', caption: 60 }),
+		scene: layTable(draft, {
+			...{ unit, before: stitched, cut: cloth, wanted: cut, material: 'calico', caption: 60 }
+		}),
 		close: rows.flatMap(({ letter, where, near, name }) =>
 			letter && where
 				? [

@@ -96,6 +96,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 			patternInput(page, version, { allowances, lines: 'with allowances', unit }),
 			unit === 'in' ? 'Letter' : 'A4'
 		),
+		usualSeam: allowances.default,
 		isLining: page.lining?.version === number
 	};
 };

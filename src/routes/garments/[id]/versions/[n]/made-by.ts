@@ -14,7 +14,13 @@ export function madeBy(page: GarmentPage, version: Version, before: Draft | unde
 	if (version.reason === 'base' || !before) {
 		const [from] = stationNotes({ kind: 'version', version }, unit);
 		const name = version.sourceName === '' ? '' : `, ${version.sourceName}`;
-		return { caption: `${from}${name}, ${day}`, words: `${atStart(from)}${name}.`, alterations: [] };
+		return {
+			caption: `${from}${name}, ${day}`,
+			words: `${atStart(from)}${name}.`,
+			href: undefined,
+			link: undefined,
+			alterations: []
+		};
 	}
 	if (version.reason === 'withdrawn') {
 		const found = alterationOf(page, version.withdrew);
@@ -25,6 +31,7 @@ export function madeBy(page: GarmentPage, version: Version, before: Draft | unde
 			caption: `made on ${day} without ${what}`,
 			words: `${atStart(what)} was taken back out, and everything else carried anew from the draft.`,
 			href: found && `/garments/${page.garment.id}/fittings/${found.fitting.id}`,
+			link: found && fittingName(found.fitting).toLowerCase(),
 			alterations: found
 				? [rowOf(page, found.alteration.id, before, unit, 'withdrawn')].filter((row) => row !== undefined)
 				: []
@@ -37,6 +44,7 @@ export function madeBy(page: GarmentPage, version: Version, before: Draft | unde
 		caption: `carried from ${name} on ${day}`,
 		words: `${atStart(name)}${fittedOn}${carried?.fitting.pinnedBy ? `, pinned by ${carried.fitting.pinnedBy}` : ''}.`,
 		href: carried && `/garments/${page.garment.id}/fittings/${carried.fitting.id}`,
+		link: name,
 		alterations: version.steps
 			.map(({ alteration }) => rowOf(page, alteration, before, unit, 'standing'))
 			.filter((row) => row !== undefined)
