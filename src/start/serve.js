@@ -123,6 +123,8 @@ export async function serve({ asked, usual = 1898, load = builtHandler } = {}) {
 	const server = createServer((request, response) =>
 		handler ? handler(request, response) : refuse(response, 503, 'Pin to Paper is still starting. Load the page again.')
 	);
+	// Longer than browsers keep a connection: a form sent on one that closes at that moment would be lost, and is not sent again.
+	server.keepAliveTimeout = 310_000;
 	const ports = asked === undefined ? Array.from({ length: 20 }, (_, index) => usual + index) : [asked];
 	let open = false;
 	for (const port of ports) if ((open = await listens(server, port))) break;

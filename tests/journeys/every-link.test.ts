@@ -1,7 +1,11 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 
-/** How many addresses of one shape are tried: two garments' pages differ in what they hold, a hundred would not differ more. */
-const ofOneShape = 4;
+// It is long, and its message says where to look.
+test.use({ trace: 'off' });
+
+/** How many addresses of one shape are tried. */
+const ofOneShape = 2;
 
 /** An address with its ids, numbers and choices left open. */
 const shapeOf = (address: string): string =>
@@ -21,7 +25,23 @@ async function linksOn(page: Page): Promise<string[]> {
 		.map(({ pathname, search }) => pathname + search);
 }
 
-test('every link of every page leads somewhere, and no page has an error of its own', async ({ page, request }) => {
+/** What is wrong with a page as it stands: its headings, its width, and what axe finds where scripting lets it look. */
+async function faultsOf(page: Page, scripting: boolean): Promise<string[]> {
+	const headings = await page.locator('h1').count();
+	const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+	const found = scripting ? (await new AxeBuilder({ page }).analyze()).violations : [];
+	return [
+		...(headings === 1 ? [] : [`${headings} first headings`]),
+		...(beyond <= 0 ? [] : [`${beyond} px wider than the window`]),
+		...found.map(({ id, nodes }) => `axe: ${id} at ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
+	];
+}
+
+test('every link of every page leads somewhere; no page has an error, scrolls sideways or shuts anyone out', async ({
+	page,
+	request,
+	javaScriptEnabled
+}) => {
 	test.setTimeout(240_000);
 	const wrong: string[] = [];
 	page.on('pageerror', (error) => wrong.push(`${page.url()}: ${error.message}`));
@@ -41,8 +61,7 @@ test('every link of every page leads somewhere, and no page has an error of its 
 		if (!isPage || answer.status() !== 200) continue;
 
 		await page.goto(address, { waitUntil: 'networkidle' });
-		const headings = await page.locator('h1').count();
-		if (headings !== 1) wrong.push(`${address} has ${headings} first headings`);
+		wrong.push(...(await faultsOf(page, javaScriptEnabled !== false)).map((fault) => `${address}: ${fault}`));
 		for (const link of await linksOn(page)) {
 			const shape = shapeOf(link);
 			const tried = shapes.get(shape) ?? 0;
