@@ -4,9 +4,10 @@
  */
 import fc from 'fast-check';
 import type { Draft, Piece, Place } from '../../src/lib/engine/draft/types.ts';
+import { number } from './arbitrary-number.ts';
 
-const share = fc.double({ min: 0, max: 1, noNaN: true });
-const signed = (most: number) => fc.double({ min: -most, max: most, noNaN: true });
+const share = number(0, 1);
+const signed = (most: number) => number(-most, most);
 
 export interface Recipe {
 	readonly kind: (typeof kinds)[number];
@@ -33,7 +34,7 @@ export const recipe: fc.Arbitrary<Recipe> = fc.record({
 		maxLength: 4
 	}),
 	even: fc.boolean(),
-	depth: fc.double({ min: 0.05, max: 0.6, noNaN: true })
+	depth: number(0.05, 0.6)
 });
 
 /** The alteration JSON of a recipe on a draft, or undefined if the draft has nothing of the kind that it needs. */
@@ -83,8 +84,10 @@ export function alterationFrom(draft: Draft, made: Recipe, id: string): object |
 				point: { from: { edge: `${piece.id}/${edge.id}`, ...at }, in: inwards }
 			};
 		}
-		case 'dart-set':
-			return pick(darts) && { ...base, dart: pick(darts), intake: Math.abs(first.amount) * 2 };
+		case 'dart-set': {
+			const dart = pick(darts);
+			return dart === undefined ? undefined : { ...base, dart, intake: Math.abs(first.amount) * 2 };
+		}
 		case 'dart-swing': {
 			const dart = pick(darts);
 			if (!dart) return undefined;

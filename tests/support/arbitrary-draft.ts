@@ -5,6 +5,7 @@ import { compose, reflection, rotation, translation } from '../../src/lib/engine
 import { pathLength, pointAt } from '../../src/lib/engine/geometry/path.ts';
 import { lerp, midpoint } from '../../src/lib/engine/geometry/point.ts';
 import { movePiece } from '../../src/lib/engine/draft/turn-piece.ts';
+import { number } from './arbitrary-number.ts';
 
 /*
  * Random drafts that are valid by construction. Each outline is a star seen from its own centre: corners at rising angles less
@@ -12,8 +13,6 @@ import { movePiece } from '../../src/lib/engine/draft/turn-piece.ts';
  * in order. A Bézier meets any line no more often than its control polygon does, so every ray from the centre meets the outline
  * once: it cannot cross itself. Darts point at the centre and stay in the angle of their edge, so no two meet.
  */
-
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 interface EdgeShape {
 	readonly kind: 'line' | 'curve' | 'two';

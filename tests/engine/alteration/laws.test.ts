@@ -20,7 +20,13 @@ const seed = Number(process.env.LAW_SEED ?? 20261125);
 const numRuns = Number(process.env.LAW_RUNS ?? 120);
 const named = (law: string) => `${law} (seed ${seed}, ${numRuns} runs)`;
 const history = fc.array(recipe, { minLength: 1, maxLength: 12 });
-const text = (value: unknown) => JSON.stringify(value);
+const text = (value: unknown) => JSON.stringify(value, inOrder);
+
+/** Fields in order of name, so that only what they hold is compared. */
+function inOrder(_: string, value: unknown): unknown {
+	if (typeof value !== 'object' || value === null || Array.isArray(value)) return value;
+	return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
+}
 
 function alterationsFor(draft: Draft, recipes: readonly Recipe[]): AlterationBase[] {
 	return recipes.flatMap((one, i) => {

@@ -8,6 +8,7 @@ import { runLength } from '../draft/seam.ts';
 import type { Draft, Notch } from '../draft/types.ts';
 import { isRefused } from './refusal.ts';
 import { kindOf } from './registry.ts';
+import { unsound } from './sound.ts';
 import type { AlterationBase, Outcome, Remark, Step, Unplaced } from './types.ts';
 
 export interface Carried {
@@ -41,6 +42,11 @@ export function carryAlterations(draft: Draft, alterations: readonly AlterationB
 		const outcome = kind.carry(current, alteration);
 		if (isRefused(outcome)) {
 			unplaced.push({ alteration: alteration.id, ...outcome.refused });
+			continue;
+		}
+		const problem = outcome.draft === current ? undefined : unsound(current, outcome.draft);
+		if (problem) {
+			unplaced.push({ alteration: alteration.id, ...problem.refused });
 			continue;
 		}
 		const result = outcome.remarks.length > 0 ? withoutLostMates(outcome.draft) : outcome.draft;

@@ -1,6 +1,6 @@
 /** Moves runs of edges by amounts given along their stitched lines, piece by piece: what `seam` and `edge` share. */
 import { type EdgeMove } from '../geometry/move-outline.ts';
-import { fromStitched, toStitched } from '../draft/length.ts';
+import { fromStitched, stitchedRate, toStitched } from '../draft/length.ts';
 import { floorToTape } from '../draft/say.ts';
 import type { Draft, Edge, Piece } from '../draft/types.ts';
 import type { Kind } from './kind.ts';
@@ -76,13 +76,13 @@ function moveOf({ piece, edge, reversed, startsAt, length }: RunPart, along: Amo
 		.filter((at) => at > startsAt && at < startsAt + length)
 		.map((at) => fromStitched(piece, edge, reversed ? startsAt + length - at : at - startsAt))
 		.sort((a, b) => a - b);
-	const mouths = piece.darts.filter((dart) => dart.edge === edge.id).flatMap((dart) => [dart.from, dart.to]);
+	const folded = [...piece.darts, ...piece.pleats].filter((one) => one.edge === edge.id);
 	return {
 		amount: (s) => {
 			const { value, slope } = along(onRun(s));
-			return { value, slope: reversed ? -slope : slope };
+			return { value, slope: (reversed ? -slope : slope) * stitchedRate(piece, edge, s) };
 		},
-		breaks: [...breaks, ...mouths].sort((a, b) => a - b),
+		breaks: [...breaks, ...folded.flatMap(({ from, to }) => [from, to])].sort((a, b) => a - b),
 		greatest
 	};
 }

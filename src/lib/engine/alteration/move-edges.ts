@@ -35,7 +35,6 @@ export function moveEdges(piece: Piece, moves: readonly (EdgeMove | undefined)[]
 	const moved = moveOutline(
 		piece.edges.map((edge) => edge.path),
 		moves,
-		'refuse',
 		accuracy
 	);
 	if ('refused' in moved) return problemOf(piece, moves, moved);

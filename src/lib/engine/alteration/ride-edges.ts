@@ -1,7 +1,7 @@
 /** Lets everything that lies on a piece's edges ride along when they are drawn anew: dart mouths, notches, pleats. */
 import { crossings, lineCrossings } from '../geometry/crossings.ts';
 import type { MovedEdge } from '../geometry/move-outline.ts';
-import { measured } from '../geometry/accuracy.ts';
+import { joined, measured } from '../geometry/accuracy.ts';
 import { along } from '../geometry/meet.ts';
 import { pathLength, pathStart, startTangent } from '../geometry/path.ts';
 import { distance } from '../geometry/point.ts';
@@ -79,7 +79,7 @@ function rideDart(
 	const legs = dartLegs(piece, dart);
 	const from = legOnEdge(legs.from, edges[i].path, lines[i].carried(dart.from) ?? dart.from);
 	const to = legOnEdge(legs.to, edges[i].path, lines[i].carried(dart.to) ?? dart.to);
-	if (from === undefined || to === undefined || to - from < measured) return undefined;
+	if (from === undefined || to === undefined || to - from <= joined) return undefined;
 	const ridden = { ...dart, from, to };
 	if (dart.widths.length === 0) return ridden;
 	const fold = dartLegs({ ...piece, edges: [...edges] }, { ...ridden, widths: [] }).foldAt;

@@ -61,6 +61,13 @@ export function toStitched(piece: Piece, edge: Edge, s: number): number {
 	return stitched;
 }
 
+/** How fast the stitched length grows at arc length s: 1 on plain cloth, 0 inside a mouth, between them along a pleat. */
+export function stitchedRate(piece: Piece, edge: Edge, s: number): number {
+	for (const part of stitchedOf(piece, edge).folded)
+		if (s >= part.from && s < part.to) return 1 - part.turned / (part.to - part.from);
+	return 1;
+}
+
 /** Arc length at a stitched length. Where a mouth is: its start, except that the edge's stitched end is always its drawn end. */
 export function fromStitched(piece: Piece, edge: Edge, stitched: number): number {
 	const whole = stitchedOf(piece, edge);

@@ -28,11 +28,13 @@ export interface Fitted {
 const fitSamples = 7;
 const iterations = 4;
 const deepest = 12;
+const mostSegments = 64;
 const straightness = 1e-9;
 
 /**
  * A path within `accuracy` mm of the curve, measured at samples between those that were fitted (a firm bound for curves
- * that do not wiggle between samples). Halving stops after twelve levels and returns the deviation that it reached.
+ * that do not wiggle between samples). Halving stops after twelve levels, and when one interval has come to 64 pieces; then the deviation that
+ * was reached is returned.
  *
  * @param breaks ascending parameters, first and last included, between which the curve is smooth
  */
@@ -40,7 +42,9 @@ export function fitCurve(curve: CurveSample, breaks: readonly number[], accuracy
 	const segments: Segment[] = [];
 	let deviation = 0;
 	let from = curve.pointAt(breaks[0]);
+	let most = 0;
 	for (let i = 0; i + 1 < breaks.length; i++) {
+		most = segments.length + mostSegments;
 		fitInterval(breaks[i], breaks[i + 1], from, curve.pointAt(breaks[i + 1]), 0);
 		from = segments[segments.length - 1].to;
 	}
@@ -48,8 +52,9 @@ export function fitCurve(curve: CurveSample, breaks: readonly number[], accuracy
 
 	function fitInterval(u0: number, u1: number, start: Point, end: Point, depth: number): void {
 		const found = fitOne(curve, u0, u1, start, end, accuracy);
-		if (Number.isNaN(found.deviation)) throw new RangeError('fitCurve: the curve has no place at some of its parameters');
-		if (found.deviation <= accuracy || depth >= deepest) {
+		if (Number.isNaN(found.deviation))
+			throw new RangeError('fitCurve: the curve has no place at some of its parameters');
+		if (found.deviation <= accuracy || depth >= deepest || segments.length >= most) {
 			segments.push(found.segment);
 			deviation = Math.max(deviation, found.deviation);
 			return;

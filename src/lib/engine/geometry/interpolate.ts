@@ -60,13 +60,11 @@ function limitedSlopes(secants: readonly number[]): number[] {
 			slopes[i + 1] = 0;
 			continue;
 		}
-		const alpha = slopes[i] / secants[i];
-		const beta = slopes[i + 1] / secants[i];
-		const square = alpha * alpha + beta * beta;
-		if (square > 9) {
-			const scale = 3 / Math.sqrt(square);
-			slopes[i] = scale * alpha * secants[i];
-			slopes[i + 1] = scale * beta * secants[i];
+		const length = Math.hypot(slopes[i], slopes[i + 1]);
+		const most = 3 * Math.abs(secants[i]);
+		if (length > most) {
+			slopes[i] *= most / length;
+			slopes[i + 1] *= most / length;
 		}
 	}
 	return slopes;

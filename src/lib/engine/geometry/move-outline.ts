@@ -1,21 +1,13 @@
 /**
- * Moves edges of a closed outline at right angles to themselves and joins what they met: the one routine behind every
- * moved seam and every cutting line.
+ * Moves edges of a closed outline at right angles to themselves and joins what they met: the routine behind every moved
+ * seam.
  *
  * Edges are paths in order; each ends where the next begins. A moved edge may have corners inside; its smooth stretches are
  * moved one by one and joined like edges, and a stretch that is swallowed at a hollow corner is left out.
  */
-import {
-	amountAt,
-	movedPoint,
-	offsetPath,
-	offsetWithoutLoops,
-	roomFor,
-	type Amount,
-	type MovedPart
-} from './offset.ts';
+import { amountAt, movedPoint, offsetPath, roomFor, type Amount, type MovedPart } from './offset.ts';
 import { meet } from './meet.ts';
-import { add, distance, dot, norm, scale, subtract } from './point.ts';
+import { distance } from './point.ts';
 import { endTangent, pathEnd, pathLength, pathStart, pointAt, portion, startTangent, straight } from './path.ts';
 import { joined, measured } from './accuracy.ts';
 import { nearestOn } from './nearest.ts';
@@ -51,30 +43,19 @@ export function reachFor(larger: number): number {
 	return 3 * larger + 1;
 }
 
-/** What is done where lines do not meet: refuse, or mitre up to `mitre` × the larger amount and square off beyond it. */
-export type Corners = 'refuse' | { readonly mitre: number };
-
 /**
- * Moves the edges that have a move and joins every corner again. With corners `refuse` it is refused, with the edge and
- * where, if a line would turn back on itself (with the factor by which the amounts may be scaled) or if two lines do not
- * meet near their corner. With a mitre limit, for even moves, nothing is refused for those reasons: hollows narrower than the
- * amount lose their loops and long points are squared off; only an outline of which nothing is left is refused.
+ * Moves the edges that have a move and joins every corner again. Refused, with the edge and where: a line that would turn back
+ * on itself, or bend too sharply to be drawn within four times the accuracy (with the factor by which the amounts may be
+ * scaled), and two lines that do not meet near their corner.
  *
  * @param accuracy greatest distance of a moved line from the exact one, mm
  */
 export function moveOutline(
 	edges: readonly Path[],
 	moves: readonly (EdgeMove | undefined)[],
-	corners: Corners,
 	accuracy: number
 ): MovedOutline | MoveRefusal {
 	let deviation = 0;
-	for (let i = 0; i < edges.length && corners === 'refuse'; i++) {
-		const move = moves[i];
-		if (!move) continue;
-		const factor = roomFor(edges[i], move.amount);
-		if (factor <= 1) return { refused: 'too-tight', edge: i, factor };
-	}
 	const moved: Stretch[][] = [];
 	for (let i = 0; i < edges.length; i++) {
 		const move = moves[i];
@@ -82,14 +63,13 @@ export function moveOutline(
 			moved.push([whole(edges[i])]);
 			continue;
 		}
-		const parts = (corners === 'refuse' ? offsetPath : offsetWithoutLoops)(
-			edges[i],
-			move.amount,
-			move.breaks,
-			accuracy
-		);
+		const factor = roomFor(edges[i], move.amount);
+		if (factor <= 1) return { refused: 'too-tight', edge: i, factor };
+		const parts = offsetPath(edges[i], move.amount, move.breaks, accuracy);
 		for (const part of parts) deviation = Math.max(deviation, part.deviation);
-		const inner = joinStretches(parts, edges[i], move, corners);
+		if (deviation > drawable * accuracy)
+			return { refused: 'too-tight', edge: i, factor: drawableFactor(edges[i], move, accuracy) };
+		const inner = joinStretches(parts, edges[i], move);
 		if (!inner) return { refused: 'no-join', edge: i, end: 'finish' };
 		moved.push(inner);
 	}
@@ -100,7 +80,7 @@ export function moveOutline(
 		const larger = Math.max(amountAtEnd(moves[i], edges[i], 'finish'), amountAtEnd(moves[next], edges[next], 'start'));
 		const before = moved[i][moved[i].length - 1];
 		const after = moved[next][0];
-		if (!joinAt(before, after, corner, larger, corners))
+		if (!joinAt(before, after, corner, larger))
 			return moves[i]
 				? { refused: 'no-join', edge: i, end: 'finish' }
 				: { refused: 'no-join', edge: next, end: 'start' };
@@ -123,8 +103,6 @@ interface Stretch {
 	finish: number;
 	startAt?: Point;
 	finishAt?: Point;
-	/** Where a squared-off corner goes on to after the finish. */
-	bridge?: Point;
 }
 
 function whole(path: Path): Stretch {
@@ -136,20 +114,36 @@ function amountAtEnd(move: EdgeMove | undefined, edge: Path, end: 'start' | 'fin
 	return Math.abs(amountAt(move.amount, end === 'start' ? 0 : pathLength(edge)).value);
 }
 
+/** How many times the accuracy a drawn line may miss the exact one by. */
+const drawable = 4;
+
+/** The greatest factor found, by halving six times, with which the moved edge can be drawn. */
+function drawableFactor(edge: Path, { amount, breaks }: EdgeMove, accuracy: number): number {
+	let works = 0;
+	for (let step = 0.5; step >= 1 / 64; step /= 2) {
+		const factor = works + step;
+		const scaled: Amount =
+			typeof amount === 'number'
+				? amount * factor
+				: (s) => {
+						const { value, slope } = amount(s);
+						return { value: value * factor, slope: slope * factor };
+					};
+		const parts = offsetPath(edge, scaled, breaks, accuracy);
+		if (parts.every((part) => part.deviation <= drawable * accuracy)) works = factor;
+	}
+	return works;
+}
+
 /** Joins the smooth stretches of one moved edge at its inner corners; a swallowed stretch is left out. */
-function joinStretches(
-	parts: readonly MovedPart[],
-	edge: Path,
-	move: EdgeMove,
-	corners: Corners
-): Stretch[] | undefined {
+function joinStretches(parts: readonly MovedPart[], edge: Path, move: EdgeMove): Stretch[] | undefined {
 	const kept: Stretch[] = [];
 	for (const part of parts) {
 		const next: Stretch = { path: part.path, from: part.from, to: part.to, start: 0, finish: 0 };
 		while (kept.length > 0) {
 			const previous = kept[kept.length - 1];
 			const larger = Math.max(Math.abs(amountAt(move.amount, next.from).value), next.from - previous.to);
-			const met = joinAt(previous, next, pointAt(edge, next.from), larger, corners);
+			const met = joinAt(previous, next, pointAt(edge, next.from), larger);
 			const swallowed = previous.finish > 0 && previous.finish + previous.start >= pathLength(previous.path);
 			if (met && !swallowed) break;
 			if (kept.length === 1) return undefined;
@@ -161,48 +155,13 @@ function joinStretches(
 }
 
 /** Records where two stretches meet; says whether they do. */
-function joinAt(before: Stretch, after: Stretch, corner: Point, larger: number, corners: Corners): boolean {
-	const reach = corners === 'refuse' ? reachFor(larger) : 12 * larger + 1;
-	const meeting = meet(before.path, after.path, corner, reach);
-	if (corners !== 'refuse') {
-		const limit = corners.mitre * larger;
-		const pointed = meeting && meeting.before < 0 && meeting.after < 0 && distance(meeting.point, corner) > limit;
-		if (!meeting || pointed) return square(before, after, corner, larger);
-	}
+function joinAt(before: Stretch, after: Stretch, corner: Point, larger: number): boolean {
+	const meeting = meet(before.path, after.path, corner, reachFor(larger));
 	if (!meeting) return false;
 	before.finish = meeting.before;
 	before.finishAt = meeting.point;
 	after.start = meeting.after;
 	after.startAt = meeting.point;
-	return true;
-}
-
-/**
- * Squares a corner off: both lines run on until they are 1.5 × the larger amount beyond the corner along the bisector of
- * their directions and are bridged there; lines that run alongside each other are bridged as they stand.
- */
-function square(before: Stretch, after: Stretch, corner: Point, larger: number): boolean {
-	const end = pathEnd(before.path);
-	const start = pathStart(after.path);
-	const onward = endTangent(before.path);
-	const backward = scale(startTangent(after.path), -1);
-	const away = add(onward, backward);
-	const spread = norm(away);
-	let p = end;
-	let q = start;
-	if (spread > 0.2) {
-		const bisector = scale(away, 1 / spread);
-		const reach = 1.5 * larger;
-		const forward = (reach - dot(subtract(end, corner), bisector)) / dot(onward, bisector);
-		const back = (reach - dot(subtract(start, corner), bisector)) / dot(backward, bisector);
-		if (forward > 0) p = add(end, scale(onward, forward));
-		if (back > 0) q = add(start, scale(backward, back));
-	}
-	before.finish = -distance(p, end);
-	before.finishAt = p;
-	before.bridge = q;
-	after.start = -distance(q, start);
-	after.startAt = q;
 	return true;
 }
 
@@ -219,11 +178,6 @@ function assemble(edge: Path, stretches: readonly Stretch[], move: EdgeMove | un
 		pieces.push({ stretch, at: length });
 		length += pathLength(trimmed);
 		append(segments, trimmed);
-		if (stretch.bridge && distance(pathEnd(trimmed), stretch.bridge) > 0) {
-			const bridge = straight(pathEnd(trimmed), stretch.bridge);
-			length += pathLength(bridge);
-			append(segments, bridge);
-		}
 	}
 	const path: Path = segments;
 	const total = pathLength(path);

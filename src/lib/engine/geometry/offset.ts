@@ -5,18 +5,18 @@
  * derivative (1 + k·m)·T + m′·n (Farouki, Pythagorean-Hodograph Curves, 2008, on offset curves). Where 1 + k·m ≤ 0 the moved
  * line would turn back on itself.
  */
-import { cornersOf, curvatureAt, pathLength, portion, segmentStarts } from './path.ts';
-import { curvatureOn, pointOn, tangentOn } from './segment.ts';
-import { measured } from './accuracy.ts';
+import { cornerAngle, measured } from './accuracy.ts';
 import { parameterAt, segmentLengthTo } from './arc-length.ts';
-import { fitCurve } from './fit.ts';
-import { outward, unit } from './point.ts';
-import type { Path, Point } from './types.ts';
+import { fitCurve, type Fitted } from './fit.ts';
+import { curvatureAt, jointsOf, pathLength, portion, segmentStarts } from './path.ts';
+import { norm, outward, unit } from './point.ts';
+import { curvatureOn, derivativeOn, pointOn, slowestOn, tangentOn } from './segment.ts';
+import type { Path, Point, Segment } from './types.ts';
 
 /** mm along the outward normal at arc length s: the same everywhere, or a function with its slope. */
 export type Amount = number | ((s: number) => { readonly value: number; readonly slope: number });
 
-/** One stretch of a path between two corners, moved. */
+/** One smooth stretch of a path, moved. */
 export interface MovedPart {
 	readonly path: Path;
 	/** The stretch of the old path that it comes from, arc lengths in mm. */
@@ -31,21 +31,33 @@ export function amountAt(amount: Amount, s: number): { value: number; slope: num
 }
 
 /**
- * The moved line, in parts that are smooth in themselves; the parts of a path with corners do not meet and want joining.
+ * The moved line, in parts that are smooth in themselves. Where the path turns by more than `cornerAngle`, or by so much that
+ * its moved sides come apart by more than half the accuracy, one part ends and the next begins: those want joining.
  *
  * @param breaks arc lengths at which the amount is not smooth
  * @param accuracy greatest distance of the drawn line from the exact one, mm (see fitCurve)
  */
 export function offsetPath(path: Path, amount: Amount, breaks: readonly number[], accuracy: number): MovedPart[] {
-	const length = pathLength(path);
-	const bounds = [0, ...cornersOf(path).filter((s) => s > 0 && s < length), length];
+	const bounds = [0, ...bendsOf(path, amount, accuracy), pathLength(path)];
 	const parts: MovedPart[] = [];
 	for (let i = 0; i + 1 < bounds.length; i++)
 		parts.push(offsetStretch(path, bounds[i], bounds[i + 1], amount, breaks, accuracy));
 	return parts;
 }
 
-/** The stretch from arc length `from` to `to`, which must have no corner inside, moved. */
+function bendsOf(path: Path, amount: Amount, accuracy: number): number[] {
+	return jointsOf(path)
+		.filter(({ s, turn }) => turn > cornerAngle || turn * Math.abs(amountAt(amount, s).value) > accuracy / 2)
+		.map(({ s }) => s);
+}
+
+/** Breaks nearer to one another than this are one, mm. */
+const sameBreak = 1e-3;
+
+/**
+ * The stretch from arc length `from` to `to`, which must have no corner inside, moved. Between two breaks the amount must rise
+ * or fall only; where it is nothing, the path stays as it is to the bit.
+ */
 export function offsetStretch(
 	path: Path,
 	from: number,
@@ -54,10 +66,43 @@ export function offsetStretch(
 	breaks: readonly number[],
 	accuracy: number
 ): MovedPart {
-	if (amount === 0) return { path: portion(path, from, to), from, to, deviation: 0 };
+	const bounds = boundsBetween(from, to, breaks);
+	const segments: Segment[] = [];
+	let deviation = 0;
+	for (let i = 0; i + 1 < bounds.length;) {
+		const still = isStill(amount, bounds[i], bounds[i + 1]);
+		let j = i + 1;
+		while (j + 1 < bounds.length && isStill(amount, bounds[j], bounds[j + 1]) === still) j++;
+		const fitted = still
+			? { path: portion(path, bounds[i], bounds[j]), deviation: 0 }
+			: fitMoved(path, bounds.slice(i, j + 1), amount, accuracy);
+		deviation = Math.max(deviation, fitted.deviation);
+		append(segments, fitted.path, still);
+		i = j;
+	}
+	return { path: segments, from, to, deviation };
+}
+
+/** Whether an amount that only rises or falls from one place to the other is nothing all along. */
+function isStill(amount: Amount, from: number, to: number): boolean {
+	return [from, (from + to) / 2, to].every((s) => amountAt(amount, s).value === 0);
+}
+
+/** Adds a path that starts where the chain ends but for rounding: what stands still keeps its end, the other takes it over. */
+function append(segments: Segment[], path: Path, still: boolean): void {
+	const last = segments.length - 1;
+	const [first, ...rest] = path;
+	if (last < 0) segments.push(first);
+	else if (still) {
+		segments[last] = { ...segments[last], to: first.from };
+		segments.push(first);
+	} else segments.push({ ...first, from: segments[last].to });
+	segments.push(...rest);
+}
+
+function fitMoved(path: Path, bounds: readonly number[], amount: Amount, accuracy: number): Fitted {
 	const starts = segmentStarts(path);
-	const inner = breaks.filter((s) => s > from + 1e-3 && s < to - 1e-3);
-	const nominal = [from, ...inner, to].map((s) => nominalAt(path, starts, s));
+	const nominal = bounds.map((s) => nominalAt(path, starts, s));
 	const constant = typeof amount === 'number';
 	const frame = (u: number, side: 'before' | 'after') => {
 		const index = segmentIndex(starts, u, side);
@@ -67,7 +112,7 @@ export function offsetStretch(
 		const s = constant || segment.kind === 'line' ? u : starts[index] + segmentLengthTo(segment, t, measured);
 		return { segment, t, s };
 	};
-	const fitted = fitCurve(
+	return fitCurve(
 		{
 			pointAt(u) {
 				const { segment, t, s } = frame(u, u <= nominal[0] ? 'after' : 'before');
@@ -79,7 +124,8 @@ export function offsetStretch(
 			},
 			tangentAt(u, side) {
 				const { segment, t, s } = frame(u, side);
-				const { value, slope } = amountAt(amount, s);
+				// Just inside the interval, as the slope may jump at a break.
+				const { value, slope } = amountAt(amount, side === 'after' ? s + measured : s - measured);
 				const tangent = tangentOn(segment, t);
 				if (constant || slope === 0) return tangent;
 				const along = segment.kind === 'line' ? 1 : 1 + curvatureOn(segment, t) * value;
@@ -90,7 +136,14 @@ export function offsetStretch(
 		nominal,
 		accuracy
 	);
-	return { path: fitted.path, from, to, deviation: fitted.deviation };
+}
+
+/** Both ends and the breaks between them, rising, none beside another. */
+function boundsBetween(from: number, to: number, breaks: readonly number[]): number[] {
+	const bounds = [from];
+	for (const s of breaks) if (s > bounds[bounds.length - 1] + sameBreak && s < to - sameBreak) bounds.push(s);
+	bounds.push(to);
+	return bounds;
 }
 
 const loopSamples = 32;
@@ -107,7 +160,7 @@ export function offsetWithoutLoops(
 ): MovedPart[] {
 	if (roomFor(path, amount) > 1) return offsetPath(path, amount, breaks, accuracy);
 	const length = pathLength(path);
-	const corners = cornersOf(path).filter((s) => s > 0 && s < length);
+	const corners = bendsOf(path, amount, accuracy);
 	const turns = [...turningPoints(path, amount)].filter((s) => corners.every((corner) => Math.abs(corner - s) > 1e-3));
 	const bounds = [0, ...corners, ...turns, length].sort((a, b) => a - b);
 	const parts: MovedPart[] = [];
@@ -158,11 +211,10 @@ export function movedPoint(path: Path, amount: Amount, s: number, side: 'before'
 	return [point[0] + value * normal[0], point[1] + value * normal[1]];
 }
 
-const curvatureSamples = 24;
-
 /**
- * The factor by which the amount could be multiplied before the moved line turns back on itself: 1 or more if it does not.
- * Curvature is sampled 24 times a segment, so a bend shorter than that is not seen.
+ * The factor by which the amount could be multiplied before the moved line turns back on itself: 1 or more if it does not; 0
+ * where a cusp would move. Curvature is asked at 24 places of each segment and where its hodograph comes nearest to nothing,
+ * which is where a bend shorter than those lies.
  */
 export function roomFor(path: Path, amount: Amount): number {
 	const starts = segmentStarts(path);
@@ -170,27 +222,38 @@ export function roomFor(path: Path, amount: Amount): number {
 	for (let index = 0; index < path.length; index++) {
 		const segment = path[index];
 		if (segment.kind === 'line') continue;
-		const curvatures = sampledCurvatures(segment);
 		const span = starts[index + 1] - starts[index];
-		for (let i = 0; i < curvatures.length; i++) {
-			if (curvatures[i] === 0) continue;
-			const t = (i + 0.5) / curvatureSamples;
+		for (const { t, curvature } of curvaturesOf(segment)) {
+			if (curvature === 0) continue;
 			const { value } = amountAt(amount, starts[index] + t * span);
-			const turn = -curvatures[i] * value;
+			if (value === 0) continue;
+			if (!Number.isFinite(curvature)) return 0;
+			const turn = -curvature * value;
 			if (turn > 0) factor = Math.min(factor, 1 / turn);
 		}
 	}
 	return factor;
 }
 
-const curvatureMemo = new WeakMap<object, Float64Array>();
+/** A point slower than this, mm per unit of t, stands still. */
+const standstill = 1e-6;
 
-function sampledCurvatures(segment: Path[number]): Float64Array {
-	let found = curvatureMemo.get(segment);
+function isCusp(segment: Path[number], t: number): boolean {
+	return norm(derivativeOn(segment, t)) < standstill;
+}
+
+const curvatureSamples = 24;
+const curvatures = new WeakMap<object, readonly { readonly t: number; readonly curvature: number }[]>();
+
+function curvaturesOf(segment: Path[number]) {
+	let found = curvatures.get(segment);
 	if (!found) {
-		found = new Float64Array(curvatureSamples);
-		for (let i = 0; i < curvatureSamples; i++) found[i] = curvatureOn(segment, (i + 0.5) / curvatureSamples);
-		curvatureMemo.set(segment, found);
+		const even = Array.from({ length: curvatureSamples }, (_, i) => (i + 0.5) / curvatureSamples);
+		found = [
+			...even.map((t) => ({ t, curvature: curvatureOn(segment, t) })),
+			...slowestOn(segment).map((t) => ({ t, curvature: isCusp(segment, t) ? Infinity : curvatureOn(segment, t) }))
+		];
+		curvatures.set(segment, found);
 	}
 	return found;
 }

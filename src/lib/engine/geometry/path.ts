@@ -22,6 +22,7 @@ interface Measures {
 	starts?: readonly number[];
 	boxes?: readonly Box[];
 	box?: Box;
+	joints?: readonly Joint[];
 	corners?: readonly number[];
 }
 
@@ -231,22 +232,42 @@ export function pathBox(path: Path): Box {
 	return measures.box;
 }
 
-/** Where inside the path its direction jumps by more than `cornerAngle`: arc lengths, rising. Segments of no length are passed over. */
-export function cornersOf(path: Path): readonly number[] {
+/** A joint inside a path at which its direction jumps. */
+export interface Joint {
+	/** Arc length, mm. */
+	readonly s: number;
+	/** By how much, radians, without sign. */
+	readonly turn: number;
+}
+
+/** Less is rounding, radians. */
+const leastTurn = 1e-9;
+
+/** The joints inside the path at which its direction jumps, rising. Segments of no length are passed over. */
+export function jointsOf(path: Path): readonly Joint[] {
 	const measures = measuresOf(path);
-	if (measures.corners === undefined) {
+	if (measures.joints === undefined) {
 		const starts = segmentStarts(path);
-		const corners: number[] = [];
+		const joints: Joint[] = [];
 		let before: Point = [0, 0];
 		for (let i = 0; i < path.length; i++) {
 			if (!(starts[i + 1] > starts[i])) continue;
 			const after = tangentOn(path[i], 0);
-			if (i > 0 && (before[0] !== 0 || before[1] !== 0) && Math.abs(angleBetween(before, after)) > cornerAngle) {
-				corners.push(starts[i]);
+			if (before[0] !== 0 || before[1] !== 0) {
+				const turn = Math.abs(angleBetween(before, after));
+				if (turn > leastTurn) joints.push({ s: starts[i], turn });
 			}
 			before = tangentOn(path[i], 1);
 		}
-		measures.corners = corners;
+		measures.joints = joints;
 	}
-	return measures.corners;
+	return measures.joints;
+}
+
+/** Where inside the path its direction jumps by more than `cornerAngle`: arc lengths, rising. */
+export function cornersOf(path: Path): readonly number[] {
+	const measures = measuresOf(path);
+	return (measures.corners ??= jointsOf(path)
+		.filter(({ turn }) => turn > cornerAngle)
+		.map(({ s }) => s));
 }

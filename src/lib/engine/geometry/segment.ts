@@ -1,5 +1,6 @@
 import type { Box, Cubic, Line, Point, Segment } from './types.ts';
 import { lerp } from './point.ts';
+import { rootsBetween } from './roots.ts';
 
 // `t` is the Bézier parameter in [0, 1]. On a line the derivative is constant and t is the fraction of its length.
 
@@ -101,6 +102,25 @@ export function curvatureOn(segment: Segment, t: number): number {
 	const dd = secondDerivativeOn(segment, t);
 	const turning = d[0] * dd[1] - d[1] * dd[0];
 	return turning === 0 ? 0 : turning / Math.pow(d[0] * d[0] + d[1] * d[1], 1.5);
+}
+
+/**
+ * The parameters inside (0, 1) at which a point running evenly in t is slowest or fastest: where the bend of a curve is
+ * sharpest, one of them is near; a cusp is one of them.
+ */
+export function slowestOn(segment: Segment): number[] {
+	if (segment.kind === 'line') return [];
+	const [ax, ay] = derivativeOn(segment, 0);
+	const [bx, by] = secondDerivativeOn(segment, 0);
+	const [ex, ey] = secondDerivativeOn(segment, 1);
+	// p′ = a + b t + c t², so that p′ · p″ is a cubic.
+	const cx = (ex - bx) / 2;
+	const cy = (ey - by) / 2;
+	return rootsBetween(
+		[ax * bx + ay * by, bx * bx + by * by + 2 * (ax * cx + ay * cy), 3 * (bx * cx + by * cy), 2 * (cx * cx + cy * cy)],
+		0,
+		1
+	).filter((t) => t > 0 && t < 1);
 }
 
 /** The two parts before and after t; they meet to the bit at `pointOn(segment, t)`. By de Casteljau's construction. */

@@ -1,6 +1,7 @@
 /** Widen, narrow, lengthen or shorten a dart; intake 0 takes it out. */
 import { z } from 'zod';
 import { cornersOf, joinedPaths, pathLength, pointAt, portion, straight } from '../../geometry/path.ts';
+import { joined } from '../../geometry/accuracy.ts';
 import { distance } from '../../geometry/point.ts';
 import { dartLegs } from '../../draft/dart-legs.ts';
 import { findDart, findFoldDart } from '../../draft/find.ts';
@@ -59,6 +60,10 @@ export const dartSet: Kind<DartSetAlteration> = {
 };
 
 function setDart(draft: Draft, name: string, alteration: DartSetAlteration): Outcome {
+	if (alteration.intake && alteration.intake <= joined)
+		return refused('dart-narrow', 'A dart so narrow cannot be drawn. Give it a width, or 0 to take it out.', [
+			{ ...alteration, intake: 0 } as DartSetAlteration
+		]);
 	const fold = findFoldDart(draft, name);
 	if (fold) return setFoldDart(draft, fold.piece, fold.foldDart, alteration);
 	const { piece, dart, edge } = findDart(draft, name)!;

@@ -124,6 +124,11 @@ function swing(draft: Draft, name: string, alteration: DartSwingAlteration): Out
 			`The new line runs through the mouth of ${others[0].name}. Open the dart beside it.`
 		);
 	const moved = (point: typeof openingAt) => movePoint(motion, point);
+	if (distance(openingAt, moved(openingAt)) <= joined)
+		return refused(
+			'swing-too-little',
+			`So small a share of ${dart.name} opens nothing there. Give a larger share, or a place farther from its point.`
+		);
 	const newMouth = turnAfter
 		? bridgeBetween(made, target.id, moved(openingAt), openingAt)
 		: bridgeBetween(made, target.id, openingAt, moved(openingAt));
@@ -131,7 +136,7 @@ function swing(draft: Draft, name: string, alteration: DartSwingAlteration): Out
 	const oldFinish = turnAfter ? moved(legs.mouthTo) : legs.mouthTo;
 	const oldMouth = bridgeBetween(made, edge.id, oldStart, oldFinish);
 	if (!newMouth) throw new Error(`The swung dart ${name} opened nowhere.`);
-	const whole = share === 1;
+	const whole = share === 1 || !oldMouth;
 	const side = sideOfName(dart.id);
 	const swung: Dart = {
 		...dart,
@@ -140,7 +145,7 @@ function swing(draft: Draft, name: string, alteration: DartSwingAlteration): Out
 		from: newMouth.from,
 		to: newMouth.to
 	};
-	const remaining: Dart[] = whole || !oldMouth ? [] : [{ ...dart, from: oldMouth.from, to: oldMouth.to }];
+	const remaining: Dart[] = whole ? [] : [{ ...dart, from: oldMouth.from, to: oldMouth.to }];
 	const altered = { ...made.piece, darts: [...made.piece.darts, ...remaining, swung] };
 	const width = distance(oldStart, oldFinish);
 	return {

@@ -1,7 +1,7 @@
 /** Pin out a new dart on an edge: its place, the straight width of its mouth, and its point. */
 import { z } from 'zod';
 import { nearestOn } from '../../geometry/nearest.ts';
-import { measured } from '../../geometry/accuracy.ts';
+import { joined, measured } from '../../geometry/accuracy.ts';
 import { findEdge } from '../../draft/find.ts';
 import { freeId } from '../../draft/free-id.ts';
 import { findInnerPoint, findPlace } from '../../draft/place.ts';
@@ -79,6 +79,8 @@ function addDart(draft: Draft, edgeName: string, alteration: DartAlteration): Ou
 			`The dart’s point lies on the edge of ${piece.name} or beyond it. Place it inside the piece.`
 		);
 	const intake = alteration.intake!;
+	if (intake <= joined)
+		return refused('dart-narrow', 'A dart so narrow cannot be drawn. Give it a width, or leave it out.');
 	const mouth = mouthOfWidth(edge.path, inner.point, at.s, at.s, intake);
 	if (!mouth || mouth.to <= mouth.from)
 		return refused(

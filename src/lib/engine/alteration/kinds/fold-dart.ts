@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { crossings } from '../../geometry/crossings.ts';
 import { contains } from '../../geometry/contains.ts';
-import { measured } from '../../geometry/accuracy.ts';
+import { joined, measured } from '../../geometry/accuracy.ts';
 import { distance } from '../../geometry/point.ts';
 import { foldDartLegs } from '../../draft/dart-legs.ts';
 import { findPiece } from '../../draft/find.ts';
@@ -86,6 +86,8 @@ function addFoldDart(
 	if (distance(first.point, second.point) < 1)
 		return refused('fold-short', 'The two points of the fold are one place. Give it a length.');
 	const { at, intake = 0 } = alteration.widest;
+	if (intake <= joined)
+		return refused('fold-narrow', 'A fold so narrow cannot be drawn. Give it a width, or leave it out.');
 	const wanted = side ? `${alteration.id}@${side}` : alteration.id;
 	const added: FoldDart = {
 		id: freeId(piece, wanted),
