@@ -1,4 +1,5 @@
 import { formFault, notKept, readForm, text, typedIn } from '$lib/server/http/form.ts';
+import { foundGarment } from '$lib/server/http/found.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { GarmentPage, Preview } from '$lib/server/journal/pages.ts';
 import { localDay } from '$lib/server/journal/store.ts';
@@ -8,7 +9,7 @@ import { nextAct } from '$lib/ui/garment/next-act.ts';
 import { saidInTwo } from '$lib/ui/garment/said-in-two.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import type { HeadData } from '$lib/ui/head.ts';
-import { error, redirect } from '@sveltejs/kit';
+import { redirect } from '@sveltejs/kit';
 import { z } from 'zod';
 import { easeNow } from './ease.ts';
 import { fittingRows } from './fitting-rows.ts';
@@ -17,8 +18,7 @@ import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { journal }, params, parent }) => {
 	const { unit } = await parent();
-	const page = journal.garment(params.id);
-	if (!page) error(404, 'There is no garment here by that name. The workroom lists every one that is in the journal.');
+	const page = foundGarment(journal, params.id);
 	const { garment, wearer, open, settled } = page;
 	const versions = page.versions.map(({ number }) => journal.version(garment.id, number)!);
 	const latest = versions[versions.length - 1]!;

@@ -1,4 +1,5 @@
 import { formFault, notKept, readForm, revision, text, typedIn } from '$lib/server/http/form.ts';
+import { foundWearer } from '$lib/server/http/found.ts';
 import { localDay } from '$lib/server/journal/store.ts';
 import { measurementAgeReminder } from '$lib/measure/measurement-age.ts';
 import { askAbout } from '$lib/measure/plausibility.ts';
@@ -8,14 +9,13 @@ import { counted } from '$lib/ui/garment/counted.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { stageNow } from '$lib/ui/stage-now.ts';
 import { sheetRows } from '$lib/ui/wearer/sheet-rows.ts';
-import { error, redirect } from '@sveltejs/kit';
+import { redirect } from '@sveltejs/kit';
 import { z } from 'zod';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { journal }, params, parent }) => {
 	const { unit } = await parent();
-	const page = journal.wearer(params.id);
-	if (!page) error(404, 'There is no wearer here by that name. The workroom lists everyone who is in the journal.');
+	const page = foundWearer(journal, params.id);
 	const { wearer, foundations, sheets, notes, entries } = page;
 	const garments = journal.workroom().garments.filter(({ wearer: of }) => of.id === wearer.id);
 	const { scale, scenes } = garmentsOnTable(

@@ -1,8 +1,9 @@
 import { formFault, notKept, optionalDay, readForm, revision, text, typedIn } from '$lib/server/http/form.ts';
+import { foundGarment } from '$lib/server/http/found.ts';
 import { easePresets } from '$lib/measure/ease-ranges.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
 import type { HeadData } from '$lib/ui/head.ts';
-import { error, redirect } from '@sveltejs/kit';
+import { redirect } from '@sveltejs/kit';
 import { z } from 'zod';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
@@ -18,8 +19,7 @@ const details = z.object({
 });
 
 export const load: PageServerLoad = ({ locals: { journal }, params }) => {
-	const page = journal.garment(params.id);
-	if (!page) error(404, 'There is no garment here by that name. The workroom lists every one that is in the journal.');
+	const page = foundGarment(journal, params.id);
 	const { garment, foundations, sheets, wearer } = page;
 	const head: HeadData = {
 		crumbs: [

@@ -4,7 +4,7 @@ import type { Draft } from '$lib/engine/index.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { allowanceRows } from '$lib/ui/toile/allowance-rows.ts';
 import { shownAllowance } from '$lib/ui/toile/toile-words.ts';
-import type { AllowancesSet } from '$lib/ui/toile/usual-allowances.ts';
+import type { AllowancesByEdge } from '$lib/ui/allowances/usual-allowances.ts';
 import { z } from 'zod';
 
 /** A toile as its form says it. */
@@ -33,7 +33,7 @@ export function readToile(
 	typed: Typed,
 	draft: Draft,
 	unit: Unit,
-	before?: AllowancesSet
+	before?: AllowancesByEdge
 ): { readonly value: ToileTyped } | { readonly fault: FormFault } {
 	const read = readForm(fields, typed);
 	const { set, problems: wrong } = readAllowances(typed, draft, unit, before);
@@ -47,8 +47,8 @@ export function readAllowances(
 	typed: Typed,
 	draft: Draft,
 	unit: Unit,
-	before?: AllowancesSet
-): { readonly set?: AllowancesSet; readonly problems: Readonly<Record<string, string>> } {
+	before?: AllowancesByEdge
+): { readonly set?: AllowancesByEdge; readonly problems: Readonly<Record<string, string>> } {
 	const problems: Record<string, string> = {};
 	const read = (field: string, was: number | undefined): number | undefined => {
 		const words = typed[field]?.trim() ?? '';
@@ -70,7 +70,7 @@ export function readAllowances(
 }
 
 /** The fields of some allowances, as the form shows them. */
-export function allowanceFields(set: AllowancesSet, unit: Unit): Typed {
+export function allowanceFields(set: AllowancesByEdge, unit: Unit): Typed {
 	const edges = Object.entries(set.edges).map(([edge, mm]) => [fieldOf(edge), shownAllowance(mm, unit)] as const);
 	return { allowance: shownAllowance(set.default, unit), ...Object.fromEntries(edges) };
 }

@@ -1,13 +1,13 @@
 import { formFault, notKept, readForm, revision, text, typedIn } from '$lib/server/http/form.ts';
+import { foundWearer } from '$lib/server/http/found.ts';
 import { counted } from '$lib/ui/garment/counted.ts';
 import type { HeadData } from '$lib/ui/head.ts';
-import { error, redirect } from '@sveltejs/kit';
+import { redirect } from '@sveltejs/kit';
 import { z } from 'zod';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = ({ locals: { journal }, params }) => {
-	const page = journal.wearer(params.id);
-	if (!page) error(404, 'There is no wearer here by that name. The workroom lists everyone who is in the journal.');
+	const page = foundWearer(journal, params.id);
 	const { wearer, sheets, garments } = page;
 	if (wearer.forgottenAt) redirect(303, `/wearers/${wearer.id}`);
 	const head: HeadData = {
@@ -25,8 +25,7 @@ export const actions: Actions = { default: forget };
 
 async function forget({ locals: { journal }, params, request }: RequestEvent) {
 	const typed = typedIn(await request.formData());
-	const name = journal.wearer(params.id)?.wearer.name;
-	if (name === undefined) error(404, 'There is no wearer here by that name. Perhaps they are forgotten already.');
+	const { name } = foundWearer(journal, params.id).wearer;
 	const asked = z.object({
 		revision,
 		name: text().refine((written) => written === name, `Write the name as it stands here: ${name}.`)

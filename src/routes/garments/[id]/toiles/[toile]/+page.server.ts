@@ -1,4 +1,5 @@
 import { choice, formFault, notKept, optionalDay, readForm, revision, text, typedIn } from '$lib/server/http/form.ts';
+import { foundGarment, foundToile } from '$lib/server/http/found.ts';
 import { toileStates } from '$lib/server/journal/records.ts';
 import { localDay } from '$lib/server/journal/store.ts';
 import { cuttingLines } from '$lib/engine/index.ts';
@@ -8,17 +9,14 @@ import { fittingName } from '$lib/ui/garment/station-words.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { allowanceRows } from '$lib/ui/toile/allowance-rows.ts';
 import { canBeTriedOn, nextState, otherAllowances, stateInWords, toileStateWords } from '$lib/ui/toile/toile-words.ts';
-import { error, redirect } from '@sveltejs/kit';
+import { redirect } from '@sveltejs/kit';
 import { z } from 'zod';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
-const noToile = 'There is no toile here by that name. The garment’s page shows every one that was cut.';
-
 export const load: PageServerLoad = async ({ locals: { journal }, params, parent }) => {
 	const { unit } = await parent();
-	const page = journal.garment(params.id);
-	const toile = page?.toiles.find(({ id }) => id === params.toile);
-	if (!page || !toile) error(404, noToile);
+	const page = foundGarment(journal, params.id);
+	const toile = foundToile(page, params.toile);
 	const { garment } = page;
 	const cutFrom = journal.version(garment.id, toile.cutFrom)!.draft;
 	const sewnOn = journal.version(garment.id, toile.stitchedTo)!.draft;

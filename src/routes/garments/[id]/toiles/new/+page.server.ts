@@ -1,31 +1,25 @@
 import { formFault, notKept, typedIn } from '$lib/server/http/form.ts';
+import { foundGarment, foundVersion } from '$lib/server/http/found.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import { localDay } from '$lib/server/journal/store.ts';
-import { cuttingLines } from '$lib/engine/index.ts';
-import type { Draft } from '$lib/engine/index.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
-import { layTable } from '$lib/ui/drawing/lay-table.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { allowanceRows } from '$lib/ui/toile/allowance-rows.ts';
-import { shownAllowance } from '$lib/ui/toile/toile-words.ts';
-import { usualAllowances, type AllowancesSet } from '$lib/ui/toile/usual-allowances.ts';
-import { inch } from '$lib/measure/units.ts';
-import { error, fail, redirect } from '@sveltejs/kit';
+import { toileAllowances } from '$lib/ui/toile/toile-allowances.ts';
+import { fail, redirect } from '@sveltejs/kit';
 import { allowanceFields, readAllowances, readToile } from '../read-toile.ts';
+import { presetWords, toileScene } from '../toile-scene.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { journal }, params, parent, url }) => {
 	const { unit } = await parent();
-	const page = journal.garment(params.id);
-	if (!page) error(404, 'There is no garment here by that name. The workroom lists every one that is in the journal.');
+	const page = foundGarment(journal, params.id);
 	const { garment, versions, toiles } = page;
 	const latest = versions[versions.length - 1]!.number;
-	const asked = url.searchParams.get('version');
-	const number = asked === null ? latest : /^\d{1,6}$/.test(asked) ? Number(asked) : -1;
-	const version = journal.version(garment.id, number);
-	if (!version) error(404, `There is no version ${asked} of this garment. Its latest is version ${latest}.`);
-	const usual = usualAllowances(version.draft);
+	const version = foundVersion(journal, page, url.searchParams.get('version') ?? String(latest));
+	const { number } = version;
+	const usual = toileAllowances(version.draft);
 	const name = `Toile ${toiles.length + 1}`;
 	const head: HeadData = {
 		crumbs: [{ name: 'Workroom', href: '/' }, { name: garment.name, href: `/garments/${garment.id}` }, { name }]
@@ -43,7 +37,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 			}))
 			.reverse(),
 		rows: allowanceRows(version.draft),
-		usual: usualWords(unit),
+		usual: presetWords(unit),
 		fresh: {
 			...allowanceFields(usual, unit),
 			cloth: toiles[toiles.length - 1]?.cloth ?? '',
@@ -58,7 +52,7 @@ export const actions: Actions = { fill, show, keep };
 /** Puts the usual allowances into the fields; nothing is written. */
 async function fill({ locals, params, request, cookies }: RequestEvent) {
 	const { typed, draft, unit } = await asked(locals.journal, params.id, request, cookies.get(unitCookie));
-	const usual = usualAllowances(draft);
+	const usual = toileAllowances(draft);
 	const others = Object.entries(typed).filter(([name]) => !name.startsWith('allowance'));
 	return {
 		typed: { ...Object.fromEntries(others), ...allowanceFields(usual, unit) },
@@ -87,16 +81,7 @@ async function keep({ locals: { journal }, params, request, cookies }: RequestEv
 /** What was typed, and the version that it was typed for. */
 async function asked(journal: Journal, garment: string, request: Request, cookie: string | undefined) {
 	const typed = typedIn(await request.formData());
-	const number = /^\d{1,6}$/.test(typed.cutFrom ?? '') ? Number(typed.cutFrom) : -1;
-	const version = journal.version(garment, number);
-	if (!version) error(404, 'There is no such version of this garment. Its page shows all of them.');
+	const { number, draft } = foundVersion(journal, foundGarment(journal, garment), typed.cutFrom ?? '');
 	const unit: Unit = cookie === 'cm' ? 'cm' : 'in';
-	return { typed, number, draft: version.draft, unit };
+	return { typed, number, draft, unit };
 }
-
-function toileScene(draft: Draft, allowances: AllowancesSet, unit: Unit) {
-	return layTable(draft, { unit, material: 'calico', cut: cuttingLines(draft, allowances) });
-}
-
-const usualWords = (unit: Unit) =>
-	`${shownAllowance(inch, unit)} long seams, ${shownAllowance(inch / 4, unit)} neck and armhole`;

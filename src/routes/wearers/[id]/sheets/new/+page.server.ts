@@ -1,17 +1,17 @@
 import { formFault, notKept, typedIn } from '$lib/server/http/form.ts';
+import { foundWearer } from '$lib/server/http/found.ts';
 import { localDay } from '$lib/server/journal/store.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
 import type { HeadData } from '$lib/ui/head.ts';
-import { error, redirect } from '@sveltejs/kit';
+import { redirect } from '@sveltejs/kit';
 import { foundationOptions, measureGroups, unitWords } from '../measure-fields.ts';
 import { readSheet } from '../read-sheet.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { journal }, params, parent }) => {
 	const { unit } = await parent();
-	const page = journal.wearer(params.id);
-	if (!page) error(404, 'There is no wearer here by that name. The workroom lists everyone who is in the journal.');
+	const page = foundWearer(journal, params.id);
 	const { wearer, foundations, sheets } = page;
 	const head: HeadData = {
 		crumbs: [

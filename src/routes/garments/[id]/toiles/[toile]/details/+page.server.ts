@@ -1,28 +1,23 @@
 import { formFault, notKept, readForm, revision, typedIn } from '$lib/server/http/form.ts';
+import { foundGarment, foundToile } from '$lib/server/http/found.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { Toile } from '$lib/server/journal/records.ts';
-import { cuttingLines } from '$lib/engine/index.ts';
-import type { Draft } from '$lib/engine/index.ts';
-import { inch } from '$lib/measure/units.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
-import { layTable } from '$lib/ui/drawing/lay-table.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { allowanceRows } from '$lib/ui/toile/allowance-rows.ts';
-import { shownAllowance } from '$lib/ui/toile/toile-words.ts';
-import { usualAllowances, type AllowancesSet } from '$lib/ui/toile/usual-allowances.ts';
-import { error, fail, redirect } from '@sveltejs/kit';
+import { toileAllowances } from '$lib/ui/toile/toile-allowances.ts';
+import type { AllowancesByEdge } from '$lib/ui/allowances/usual-allowances.ts';
+import { fail, redirect } from '@sveltejs/kit';
 import { z } from 'zod';
 import { allowanceFields, readAllowances, readToile } from '../../read-toile.ts';
+import { presetWords, toileScene } from '../../toile-scene.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
-
-const noToile = 'There is no toile here by that name. The garment’s page shows every one that was cut.';
 
 export const load: PageServerLoad = async ({ locals: { journal }, params, parent }) => {
 	const { unit } = await parent();
-	const page = journal.garment(params.id);
-	const toile = page?.toiles.find(({ id }) => id === params.toile);
-	if (!page || !toile) error(404, noToile);
+	const page = foundGarment(journal, params.id);
+	const toile = foundToile(page, params.toile);
 	const { draft } = journal.version(params.id, toile.cutFrom)!;
 	const name = `Toile ${toile.number}`;
 	const head: HeadData = {
@@ -39,7 +34,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 		garment: { id: params.id },
 		toile: { id: toile.id, revision: toile.revision },
 		rows: allowanceRows(draft),
-		usual: `${shownAllowance(inch, unit)} long seams, ${shownAllowance(inch / 4, unit)} neck and armhole`,
+		usual: presetWords(unit),
 		fields: toileFields(toile, unit),
 		scene: toileScene(draft, setOf(toile), unit)
 	};
@@ -50,7 +45,7 @@ export const actions: Actions = { fill, show, keep };
 /** Puts the usual allowances into the fields; nothing is written. */
 async function fill({ locals, params, request, cookies }: RequestEvent) {
 	const { typed, draft, unit } = await asked(locals.journal, params, request, cookies.get(unitCookie));
-	const usual = usualAllowances(draft);
+	const usual = toileAllowances(draft);
 	const others = Object.entries(typed).filter(([name]) => !name.startsWith('allowance'));
 	const filled = { ...Object.fromEntries(others), ...allowanceFields(usual, unit) };
 	return { typed: filled, problems: {}, scene: toileScene(draft, usual, unit) };
@@ -89,21 +84,16 @@ async function asked(
 	request: Request,
 	cookie: string | undefined
 ) {
-	const toile = journal.toile(params.toile);
-	if (!toile || toile.garment !== params.id) error(404, noToile);
+	const toile = foundToile(foundGarment(journal, params.id), params.toile);
 	const { draft } = journal.version(params.id, toile.cutFrom)!;
 	const unit: Unit = cookie === 'cm' ? 'cm' : 'in';
 	return { typed: typedIn(await request.formData()), toile, draft, unit };
 }
 
-const setOf = ({ allowance, allowances }: Toile): AllowancesSet => ({ default: allowance, edges: allowances });
+const setOf = ({ allowance, allowances }: Toile): AllowancesByEdge => ({ default: allowance, edges: allowances });
 
 const toileFields = (toile: Toile, unit: Unit): Readonly<Record<string, string>> => ({
 	...allowanceFields(setOf(toile), unit),
 	cloth: toile.cloth,
 	note: toile.note
 });
-
-function toileScene(draft: Draft, allowances: AllowancesSet, unit: Unit) {
-	return layTable(draft, { unit, material: 'calico', cut: cuttingLines(draft, allowances) });
-}
