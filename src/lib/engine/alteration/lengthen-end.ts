@@ -30,8 +30,9 @@ import { edgeInWords, rideEdges, sentenceCase, type RiddenPiece } from './ride-e
 /** How far along a neighbour a moved corner is followed, mm. */
 const followed = 150;
 
-/** The share of `fitted` that one change may use up. */
+/** The share of `fitted` that one change may use up, and how many times that a drawn line may miss the exact one by. */
 const accuracy = fitted / 10;
+const drawable = 4;
 
 /** So much of an edge must be left, mm. */
 const leastLeft = 1;
@@ -143,18 +144,20 @@ function follow(
 	}
 	const reach = Math.min(followed, length);
 	const steepest = steepestFollowing(path, move, reach);
-	if (steepest >= 0.9 || norm(move) > reach)
+	if (steepest >= 0.9 || norm(move) > reach) {
+		const works = Math.min(0.9 / steepest, reach / norm(move));
 		return refused(
 			'too-tight',
-			`${sentenceCase(edgeInWords(piece, edge.id))} is too short to follow the corner that far. At most ${inchesBelow(asked * Math.min(0.9 / steepest, reach / norm(move)))} works there.`
+			`${sentenceCase(edgeInWords(piece, edge.id))} cannot follow the corner that far. At most ${inchesBelow(asked * works)} works there.`
 		);
+	}
 	const share = (s: number) => {
 		const t = Math.min(1, s / reach);
 		return { value: 1 - t * t * (3 - 2 * t), slope: (-6 * t * (1 - t)) / reach };
 	};
 	const moved = (s: number): Point => add(pointAt(path, s), scale(move, share(s).value));
 	const corners = cornersOf(path).filter((s) => s > joined && s < reach - joined);
-	const fitted = fitCurve(
+	const drawn = fitCurve(
 		{
 			pointAt: (s) => (s <= 0 ? corner : moved(s)),
 			tangentAt: (s, side) => unit(add(tangentAt(path, s, side), scale(move, share(s).slope)))
@@ -162,7 +165,12 @@ function follow(
 		[0, ...corners, reach],
 		accuracy
 	);
-	const whole = reach < length - joined ? joinedPaths(fitted.path, portion(path, reach, length)) : fitted.path;
+	if (drawn.deviation > drawable * accuracy)
+		return refused(
+			'too-tight',
+			`${sentenceCase(edgeInWords(piece, edge.id))} bends too sharply there to follow the corner. Correct the seam at its other end, or at a place along it.`
+		);
+	const whole = reach < length - joined ? joinedPaths(drawn.path, portion(path, reach, length)) : drawn.path;
 	const newLength = pathLength(whole);
 	return {
 		path: whole,

@@ -4,6 +4,7 @@ import { dartSet } from './kinds/dart-set.ts';
 import { dartSwing } from './kinds/dart-swing.ts';
 import { edge } from './kinds/edge.ts';
 import { foldDart } from './kinds/fold-dart.ts';
+import { mark } from './kinds/mark.ts';
 import { seam } from './kinds/seam.ts';
 import { smooth } from './kinds/smooth.ts';
 import { spread } from './kinds/spread.ts';
@@ -12,7 +13,7 @@ import { trueSeam } from './kinds/true-seam.ts';
 import type { Kind } from './kind.ts';
 import type { AlterationBase } from './types.ts';
 
-const kinds = [seam, edge, dart, dartSet, dartSwing, foldDart, smooth, spread, trueDart, trueSeam] as const;
+const kinds = [seam, edge, dart, dartSet, dartSwing, foldDart, mark, smooth, spread, trueDart, trueSeam] as const;
 
 /** Any alteration, as one of the kinds writes it. */
 export type Alteration = (typeof kinds)[number] extends Kind<infer A> ? A : never;

@@ -55,6 +55,7 @@ export function reachedPieces(draft: Draft, pieceId: string, on: On): { draft: D
 	if (asked === 'both') return { draft, pieces: parts.map((piece) => piece.id) };
 	const own = parts.filter((piece) => sideOfName(piece.id) === asked || (piece.side === asked && parts.length === 1));
 	if (own.length > 0) return { draft, pieces: own.map((piece) => piece.id) };
+	if (isOpened(parts[0])) return { draft, pieces: [parts[0].id] };
 	if (parts[0].cut === 'single')
 		return refused(
 			'one-piece',
@@ -138,7 +139,11 @@ export const markIds = (piece: Piece) => [...piece.marks, ...piece.notches].map(
  * other part is one.
  */
 export function partSides(piece: Piece, on: On): readonly ('left' | 'right' | undefined)[] {
-	const opened = !sideOfName(piece.id) && piece.edges.some((edge) => sideOfName(edge.id));
-	if (!opened) return [undefined];
+	if (!isOpened(piece)) return [undefined];
 	return on === 'both' ? ['right', 'left'] : [on];
+}
+
+/** A fold piece that was opened is one part with both halves on it. */
+function isOpened(piece: Piece): boolean {
+	return !sideOfName(piece.id) && piece.edges.some((edge) => sideOfName(edge.id));
 }

@@ -7,8 +7,9 @@ import { cornersOf, joinedPaths, pathLength, portion, reversedPath } from '../ge
 import type { Path } from '../geometry/types.ts';
 import type { Edge, Piece } from '../draft/types.ts';
 
-/** The share of `fitted` that one turn may use up. */
+/** The share of `fitted` that one turn may use up, and how many times that a drawn line may miss the exact one by. */
 const accuracy = fitted / 10;
+const drawable = 4;
 
 /**
  * The line of a clockwise outline with its tangent at one end turned by `angle` (radians, positive outward, away from the
@@ -27,7 +28,9 @@ export function turnedEnd(path: Path, end: 'start' | 'finish', angle: number, re
 	};
 	const stretch = portion(own, 0, reach);
 	if (roomFor(stretch, amount) <= 1) return undefined;
-	const { path: turned } = offsetStretch(stretch, 0, pathLength(stretch), amount, [], accuracy);
+	// The amount rises to a third of the reach and falls from there.
+	const { path: turned, deviation } = offsetStretch(stretch, 0, pathLength(stretch), amount, [reach / 3], accuracy);
+	if (deviation > drawable * accuracy) return undefined;
 	const whole = reach < length - joined ? joinedPaths(turned, portion(own, reach, length)) : turned;
 	const newLength = pathLength(whole);
 	const onOwn = (x: number) =>

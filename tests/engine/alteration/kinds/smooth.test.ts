@@ -16,6 +16,7 @@ import {
 	tangentAt
 } from '../../../../src/lib/engine/geometry/path.ts';
 import type { Path, Point } from '../../../../src/lib/engine/geometry/types.ts';
+import { usualBands } from '../../../../src/lib/engine/review/bands.ts';
 import { check } from '../../../../src/lib/engine/review/check.ts';
 import { carried, notCarried } from '../../../support/alteration-law.ts';
 import { plainBodice, plainBodiceFile } from '../../../support/plain-bodice.ts';
@@ -334,10 +335,12 @@ describe('smoothing is refused', () => {
 describe('the query about corners across a seam', () => {
 	/** The queries where corners are off by more than half a degree, by what they would have smoothed. */
 	const corners = (draft: Draft, edge: string, end: string) =>
-		check(draft, { bands: { seamCorner: { silent: 0.5, armhole: 0.5 } } }).filter(({ code, settle: [one] }) => {
-			const offered = one as unknown as { edge: string; end: string };
-			return code === 'seam-corner' && offered.edge === edge && offered.end === end;
-		});
+		check(draft, { bands: { seamCorner: { ...usualBands.seamCorner, silent: 0.5, armhole: 0.5 } } }).filter(
+			({ code, settle: [one] }) => {
+				const offered = one as unknown as { edge: string; end: string };
+				return code === 'seam-corner' && offered.edge === edge && offered.end === end;
+			}
+		);
 
 	it('is settled by its own suggestion, to within half a degree', () => {
 		// The necks at the shoulder, and the armholes at the underarm.
