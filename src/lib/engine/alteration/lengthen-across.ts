@@ -11,7 +11,7 @@ import { toStitched } from '../draft/length.ts';
 import { closedRegion, type OutlinePlace } from '../draft/outline-stretch.ts';
 import { seamsOf } from '../draft/seam.ts';
 import type { Draft, Edge, EdgePlace, Piece } from '../draft/types.ts';
-import { slash } from './kinds/spread.ts';
+import { slash } from './slash.ts';
 import { moveEdges } from './move-edges.ts';
 import { isRefused, refused } from './refusal.ts';
 import { isDividedCentreSeam } from './sides.ts';
