@@ -1,46 +1,65 @@
+import { localDay } from '$lib/server/journal/store.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
-import { layAlike } from '$lib/ui/drawing/lay-alike.ts';
+import { garmentsOnTable } from '$lib/ui/drawing/garments-on-table.ts';
+import { counted } from '$lib/ui/garment/counted.ts';
+import type { HeadData } from '$lib/ui/head.ts';
 import { stageNow } from '$lib/ui/stage-now.ts';
 import { waitingRow } from '$lib/ui/waiting-row.ts';
-import type { HeadData } from '$lib/ui/head.ts';
+import { measureAgain } from '$lib/ui/workroom/measure-again.ts';
+import { tableCaption } from '$lib/ui/workroom/table-caption.ts';
 import type { PageServerLoad } from './$types';
 
-/** The largest a garment is drawn, px. */
-const largest = { width: 262, height: 232 };
-
-export const load: PageServerLoad = ({ locals }) => {
-	const { today, waiting, fittingsToday, garments, wearers } = locals.journal.workroom();
-	const scenes = layAlike(
-		garments.map(({ draft }) => draft),
-		largest.width,
-		largest.height
+export const load: PageServerLoad = async ({ locals, parent }) => {
+	const { unit } = await parent();
+	const { today, waiting, fittingsToday, garments, wearers, latestNote } = locals.journal.workroom();
+	const { scale, scenes } = garmentsOnTable(
+		garments.map(({ draft, latest }) => ({ draft, material: latest.number === 0 ? 'paper' : 'white' })),
+		unit
 	);
+	const caption = tableCaption(garments.map(({ garment }) => garment.madeFor));
+	const known = wearers.filter(({ wearer }) => wearer.forgottenAt === null);
+	const toMeasure = known.flatMap(({ wearer: { id, name }, garments: count, lastMeasured }) => {
+		const row = measureAgain({ id, name, garments: count, lastMeasured }, today);
+		return row ? [{ ...row, mark: 'tape' as const, count: 0 }] : [];
+	});
 	const head: HeadData = { crumbs: [{ name: 'Workroom' }] };
 	return {
 		head,
 		today: dayWords(today, 'weekday'),
-		waiting: waiting.map(waitingRow),
+		caption,
+		scale,
+		waiting: [...waiting.map(waitingRow), ...toMeasure],
 		fittingsToday: fittingsToday.map(({ fitting, garment, wearer }) => ({
 			href: `/garments/${garment.id}/fittings/${fitting.id}`,
 			at: fitting.from,
 			name: garment.name,
 			wearer: wearer.name
 		})),
-		garments: garments.map(({ garment, wearer, life, latest }, i) => ({
-			id: garment.id,
-			name: garment.name,
-			wearer: wearer.name,
-			scene: scenes[i],
-			...stageNow(life, latest)
-		})),
-		wearers: wearers.map(({ wearer, garments: count, lastMeasured, lastFoundation }) => ({
+		garments: garments.map(({ garment, wearer, life, latest }, i) => {
+			const { done, toCome, words } = stageNow(life, latest);
+			const madeFor = caption.madeFor === undefined && garment.madeFor !== '' ? `, ${garment.madeFor}` : '';
+			return {
+				name: garment.name,
+				href: `/garments/${garment.id}`,
+				wearer: `${wearer.name}${madeFor}`,
+				done,
+				toCome,
+				said: words,
+				scene: scenes[i]!
+			};
+		}),
+		wearers: known.map(({ wearer, garments: count, lastMeasured, lastFoundation }) => ({
 			id: wearer.id,
 			name: wearer.name,
 			initials: initials(wearer.name),
-			garments: count,
-			measured: lastMeasured && dayWords(lastMeasured),
-			foundation: lastFoundation
-		}))
+			note: `${counted(count, 'garment', 'garments')}; ${lastMeasured === null ? 'not measured yet' : `measured ${dayWords(lastMeasured)}${lastFoundation === null ? '' : ` over ${lastFoundation}`}`}`
+		})),
+		note: latestNote && {
+			words: latestNote.text,
+			day: dayWords(localDay(new Date(latestNote.at))),
+			href:
+				latestNote.garment === null ? `/wearers/${latestNote.wearer}#notes` : `/garments/${latestNote.garment}#notes`
+		}
 	};
 };
 

@@ -74,7 +74,7 @@ export function waitingRow(waiting: Waiting): WaitingRow {
 				mark: 'shears',
 				count: 0,
 				what: `${name}: choose the lining`,
-				note: `version ${waiting.version.number} has nothing left to settle`,
+				note: waiting.version.number === 0 ? 'from the draft' : `from version ${waiting.version.number}, or fit once more`,
 				act: 'Choose',
 				href: `${here}/lining`
 			};

@@ -63,7 +63,21 @@ describe('garments on the workroom table', () => {
 		for (const scene of scenes) expect(scene.scale).toBe(scale);
 		const box = boxOfText(scenes[1].pieces[0].cloth[0]);
 		expect((box.right - box.left) / scale).toBeCloseTo(100, 0);
-		for (const { width } of scenes) expect(width).toBeLessThanOrEqual(269);
+	});
+
+	it('are larger when there are few, and each keeps to its place', () => {
+		const lay = (count: number) =>
+			garmentsOnTable(
+				Array.from({ length: count }, () => ({ draft: jacket, material: 'white' })),
+				'in'
+			);
+		const widest = (count: number) => Math.max(...lay(count).scenes.map(({ width }) => width));
+		expect(lay(1).scale).toBeGreaterThan(lay(2).scale);
+		expect(lay(2).scale).toBeGreaterThan(lay(3).scale);
+		expect(lay(9).scale).toBe(lay(3).scale);
+		expect(widest(1)).toBeLessThanOrEqual(621);
+		expect(widest(2)).toBeLessThanOrEqual(371);
+		expect(widest(3)).toBeLessThanOrEqual(269);
 	});
 });
 

@@ -14,6 +14,11 @@ export function notesAbout({ db }: Store, about: { garment: string } | { wearer:
 	return db.select().from(notes).where(which).orderBy(desc(notes.at)).all();
 }
 
+/** The last one written about any garment or wearer. */
+export function latestNote({ db }: Store): Note | null {
+	return db.select().from(notes).orderBy(desc(notes.at)).limit(1).get() ?? null;
+}
+
 export function noteActs(store: Store): Pick<Journal, 'addNote' | 'reviseNote'> {
 	const { db, newId, now, writing } = store;
 	const find = (id: string) => db.select().from(notes).where(eq(notes.id, id)).get();

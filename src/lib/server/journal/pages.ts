@@ -63,6 +63,8 @@ export interface TodayAndWaiting {
 		readonly lastMeasured: Day | null;
 		readonly lastFoundation: string | null;
 	}[];
+	/** The last that was written down about a garment or a wearer. */
+	readonly latestNote: Note | null;
 }
 
 export interface WearerPage {

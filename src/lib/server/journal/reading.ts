@@ -6,7 +6,7 @@ import type { Journal } from './journal.ts';
 import { lifeOf } from './life.ts';
 import { currentLining } from './lining.ts';
 import { log } from './log.ts';
-import { notesAbout } from './notes.ts';
+import { latestNote, notesAbout } from './notes.ts';
 import { observationsOf } from './observations.ts';
 import type { FittingWithContents, GarmentPage, GarmentSummary, TodayAndWaiting, WearerPage } from './pages.ts';
 import type { Fitting, Garment } from './records.ts';
@@ -49,7 +49,8 @@ function workroom(store: Store): TodayAndWaiting {
 				lastMeasured: last?.date ?? null,
 				lastFoundation: last ? findFoundation(store, last.foundation)!.name : null
 			};
-		})
+		}),
+		latestNote: latestNote(store)
 	};
 }
 

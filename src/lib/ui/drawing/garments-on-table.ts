@@ -8,18 +8,26 @@ export interface GarmentDrawn {
 	readonly material: Material;
 }
 
-/** px that one garment may take, three across on the table. */
-const cell = { width: 268, height: 210 } as const;
+/** px that one garment may take where one, two, or three and more lie side by side; the columns of the table are as wide. */
+const rooms = [
+	{ width: 620, height: 430 },
+	{ width: 370, height: 290 },
+	{ width: 268, height: 210 }
+] as const;
 /** px to a mm: a lone small piece is not blown up beyond this. */
-const largest = 0.24;
+const largest = 0.6;
 
-/** Garments in the workroom, all at one common scale (px to a mm): the largest at which each of them fits its place. */
+/**
+ * Garments in the workroom, all at one common scale (px to a mm): the largest at which each of them fits its place. Few of
+ * them have more room each.
+ */
 export function garmentsOnTable(
 	garments: readonly GarmentDrawn[],
 	unit: Unit
 ): { readonly scale: number; readonly scenes: readonly Scene[] } {
-	const fitting = garments.map(({ draft }) => layThin(draft, { ...cell, limbs: true, unit }).scale);
+	const room = rooms[Math.min(Math.max(1, garments.length), rooms.length) - 1]!;
+	const fitting = garments.map(({ draft }) => layThin(draft, { ...room, limbs: true, unit }).scale);
 	const scale = Math.min(largest, ...fitting);
-	const scenes = garments.map(({ draft, material }) => layThin(draft, { ...cell, scale, material, limbs: true, unit }));
+	const scenes = garments.map(({ draft, material }) => layThin(draft, { ...room, scale, material, limbs: true, unit }));
 	return { scale, scenes };
 }

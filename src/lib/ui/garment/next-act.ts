@@ -78,7 +78,7 @@ export function nextAct(garment: string, waiting: Waiting | undefined, latest: n
 		case 'lining-to-choose':
 			return {
 				what: 'Choose the lining.',
-				about: `${waiting.version.number === 0 ? 'The draft' : `Version ${waiting.version.number}`} has nothing left to settle.`,
+				about: `From ${waiting.version.number === 0 ? 'the draft' : `version ${waiting.version.number}`}: final allowances, and whether the toile can become it.`,
 				act: 'Choose the lining',
 				href: `${here}/lining`,
 				then: 'Or cut another toile from it, and fit once more.'
