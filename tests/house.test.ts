@@ -12,8 +12,6 @@ const longest = { src: 300, tests: 500 };
 
 /** The files that may be longer still, each with its reason. */
 const longerFor: Record<string, string> = {
-	'src/lib/engine/alteration/kinds/spread.ts':
-		'a slash and a fold share every step: find the cut, part the outline, join it again',
 	'tests/engine/draft/file/parse.test.ts': 'a case for each way in which a draft file can be wrong',
 	'tests/engine/alteration/kinds/true-seam.test.ts': 'each end, side and neighbour that a walked seam can have'
 };
