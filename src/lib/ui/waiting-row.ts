@@ -74,7 +74,8 @@ export function waitingRow(waiting: Waiting): WaitingRow {
 				mark: 'shears',
 				count: 0,
 				what: `${name}: choose the lining`,
-				note: waiting.version.number === 0 ? 'from the draft' : `from version ${waiting.version.number}, or fit once more`,
+				note:
+					waiting.version.number === 0 ? 'from the draft' : `from version ${waiting.version.number}, or fit once more`,
 				act: 'Choose',
 				href: `${here}/lining`
 			};
