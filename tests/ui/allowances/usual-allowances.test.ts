@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import demo from '../../../src/lib/intake/demo-draft.json';
-import { cuttingLines, parseDraft } from '../../../src/lib/engine/index.ts';
+import { parseDraft } from '../../../src/lib/engine/index.ts';
 import { allowancesToCut } from '../../../src/lib/ui/allowances/allowances-to-cut.ts';
 import { usualAllowances } from '../../../src/lib/ui/allowances/usual-allowances.ts';
 
@@ -16,12 +16,6 @@ test('a jacket has 1 1/2 in to turn under, 1 in at its closing, 3/8 in at neck a
 	for (const name of ['front/neck', 'back/neck', 'under-arm/armhole', 'under-sleeve/head', 'top-sleeve/head-back'])
 		expect(edges[name], name).toBe(0.375 * inch);
 	for (const name of ['front/side', 'front/shoulder', 'top-sleeve/hind']) expect(edges[name], name).toBeUndefined();
-});
-
-test('a piece cut with them is wider than its stitching line by what both its long seams have', () => {
-	const [under] = cuttingLines(draft, usualAllowances(draft)).filter(({ piece }) => piece === 'under-arm');
-	for (const { edge, allowance } of under.edges)
-		expect(allowance, edge).toBe(usualAllowances(draft).edges[edge] ?? 0.75 * inch);
 });
 
 test('the version chosen for the lining is cut with the lining’s own', () => {

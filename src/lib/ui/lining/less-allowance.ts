@@ -3,6 +3,7 @@ import type { Draft } from '../../engine/index.ts';
 import { allowanceOf, allowancesByEdge } from '../allowances/allowance-groups.ts';
 import type { AllowanceGroup } from '../allowances/allowance-groups.ts';
 import type { AllowancesByEdge } from '../allowances/usual-allowances.ts';
+import { shortEdge } from './short-edge.ts';
 
 export interface LessAllowance {
 	/** What each group would have, mm, by its key. */
@@ -40,7 +41,11 @@ export function lessAllowance(
 		// With less allowance a piece that was not short does not become so.
 		const asked = cuttingLines(draft, allowances).filter(({ piece }) => pieces.includes(piece));
 		const short = reuse(cloth, asked).filter(({ shortBy }) => shortBy > 0);
-		const lowered = lower(lengths, groups, short, { least, step });
+		const atFault = short.map((one) => ({
+			...one,
+			where: shortEdge(draft, one, (edge) => lengths[groupOf(groups, edge) ?? ''] ?? 0)
+		}));
+		const lowered = lower(lengths, groups, atFault, { least, step });
 		if (lowered === 0) {
 			const less = groups
 				.filter(({ key }) => lengths[key] < first[key])
@@ -58,12 +63,12 @@ export function lessAllowance(
 function lower(
 	lengths: Record<string, number>,
 	groups: readonly AllowanceGroup[],
-	short: ReturnType<typeof reuse>,
+	short: readonly Pick<ReturnType<typeof reuse>[number], 'where' | 'shortBy'>[],
 	{ least, step }: { least: number; step: number }
 ): number {
 	const shortest = new Map<string, number>();
 	for (const { where, shortBy } of short) {
-		const key = groups.find(({ edges }) => edges.includes(where) || edges.includes(undividedName(where)))?.key;
+		const key = groupOf(groups, where);
 		if (key !== undefined && lengths[key] > least) shortest.set(key, Math.max(shortBy, shortest.get(key) ?? 0));
 	}
 	for (const [key, shortBy] of shortest) {
@@ -71,4 +76,8 @@ function lower(
 		lengths[key] = Math.max(least, Math.min(enough, lengths[key] - step));
 	}
 	return shortest.size;
+}
+
+function groupOf(groups: readonly AllowanceGroup[], edge: string): string | undefined {
+	return groups.find(({ edges }) => edges.includes(edge) || edges.includes(undividedName(edge)))?.key;
 }

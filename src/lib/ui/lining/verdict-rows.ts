@@ -1,5 +1,5 @@
-import { findPiece, levelOnEdge, nearestOn, pathLength } from '../../engine/index.ts';
-import type { compare, Draft, Piece, Point, reuse } from '../../engine/index.ts';
+import { findPiece, levelOnEdge, nearestOn, pathLength, undividedName } from '../../engine/index.ts';
+import type { compare, cuttingLines, Draft, Piece, Point, reuse } from '../../engine/index.ts';
 import { directionOf } from '../../measure/directions.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
@@ -8,6 +8,7 @@ import { edgeOf, inSentence, listed, seamName } from '../fitting/feature-names.t
 import { endNames } from '../fitting/place-words.ts';
 import { seamOfEdge } from '../compare/seam-moves.ts';
 import { letterOf } from '../version/query-rows.ts';
+import { clothLeft, shortEdge } from './short-edge.ts';
 import type { AllowancesByEdge } from '../allowances/usual-allowances.ts';
 
 type Reuse = ReturnType<typeof reuse>[number];
@@ -31,6 +32,8 @@ export interface VerdictRow {
 interface Asked {
 	/** The version that is cut. */
 	readonly draft: Draft;
+	/** What the toile was cut on. */
+	readonly cloth: readonly Pick<ReturnType<typeof cuttingLines>[number], 'piece' | 'outline'>[];
 	/** From what the toile is stitched to now. */
 	readonly changes: ReturnType<typeof compare>;
 	readonly verdicts: readonly Reuse[];
@@ -38,37 +41,40 @@ interface Asked {
 	readonly unit: Unit;
 }
 
-/** What must be left to sew a narrow seam, mm, as `reuse` has it. */
-const sewable = 6;
+/** What differs by less is written alike, mm. */
+const almost = 0.8;
 
 /** As many places are looked at closely: the worst. */
 const closeLooks = 3;
 
 /** Whether each piece can be restitched, those that fall short first, each with the place where it does. */
-export function verdictRows({ draft, changes, verdicts, wanted, unit }: Asked): readonly VerdictRow[] {
+export function verdictRows({ draft, cloth, changes, verdicts, wanted, unit }: Asked): readonly VerdictRow[] {
 	const gravity = { recut: 0, narrow: 1, restitch: 2 } as const;
 	const say = (mm: number) => formatLength(mm, unit, { denominator: 16, sign: 'never' }).text;
+	const allowanceOf = (edge: string) => wanted.edges[edge] ?? wanted.edges[undividedName(edge)] ?? wanted.default;
+	const leftWords = ({ piece, left, at, verdict }: Reuse, edge: string) => {
+		if (left < 0) return 'the new stitching line leaves the cloth';
+		const own = cloth.find((one) => one.piece === piece || one.piece === undividedName(piece));
+		const there = own && at ? clothLeft(draft, edge, at, own.outline, allowanceOf(edge)) : undefined;
+		if (there === undefined || there > allowanceOf(edge) - almost) return 'the corner alone falls short';
+		const narrower = verdict === 'recut' && left < there - almost ? `, ${say(left)} at the narrowest` : '';
+		return `${say(there)} left of the ${say(allowanceOf(edge))} wanted${narrower}`;
+	};
 	const rows = [...verdicts]
 		.sort((a, b) => gravity[a.verdict] - gravity[b.verdict] || b.shortBy - a.shortBy)
 		.map((one): Omit<VerdictRow, 'letter'> => {
-			const { piece, name, verdict, shortBy, left, where, at } = one;
-			const row = { piece, name, verdict };
+			const { name, verdict, shortBy, at } = one;
+			const row = { piece: one.piece, name, verdict };
 			if (!Number.isFinite(shortBy)) return { ...row, words: 'the toile has no such piece' };
-			if (shortBy === 0) return { ...row, words: restitched(draft, piece, changes, unit) };
-			const found = edgeOf(draft, where);
-			const allowance = wanted.edges[where] ?? wanted.default;
-			const place = found && at ? placeNear(draft, found.piece, where, at) : undefined;
-			const there =
-				shortBy > allowance
-					? 'the new stitching line leaves the cloth'
-					: `${say(allowance - shortBy)} left of the ${say(allowance)} wanted`;
-			const elsewhere =
-				verdict === 'recut' && allowance - shortBy >= sewable ? `; elsewhere ${say(left)} at the least` : '';
+			if (shortBy === 0) return { ...row, words: restitched(draft, one.piece, changes, unit) };
+			const edge = shortEdge(draft, one, allowanceOf);
+			const piece = edgeOf(draft, edge)?.piece;
+			const place = piece && at ? placeNear(draft, piece, edge, at) : undefined;
 			return {
 				...row,
-				words: `${lineName(draft, where)}${place ? `, ${place.words}` : ''}: ${there}${elsewhere}`,
+				words: `${lineName(draft, edge)}${place ? `, ${place.words}` : ''}: ${leftWords(one, edge)}`,
 				shortBy,
-				where,
+				where: edge,
 				...(place?.level !== undefined && { near: place.level })
 			};
 		});

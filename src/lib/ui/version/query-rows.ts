@@ -16,6 +16,7 @@ export interface QueryRow {
 	readonly letter: string;
 	readonly code: string;
 	readonly where: string;
+	readonly figure?: number;
 	readonly head: string;
 	readonly rest?: string;
 	readonly severity?: Query['severity'];
@@ -41,6 +42,7 @@ export function queryRows(queries: readonly Query[], settlements: readonly Settl
 		return {
 			code: query.code,
 			where: query.where,
+			...(query.figure !== undefined && { figure: query.figure }),
 			...saidInTwo(query.sentence),
 			severity: query.severity,
 			...(settled && { settled }),

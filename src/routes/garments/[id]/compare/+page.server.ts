@@ -59,6 +59,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 			...(chosen && { selected: chosen.features })
 		}),
 		laidOn: on.name,
+		self: address({}).replace(/^[^?]*/, ''),
 		links: moved.links,
 		froms: page.versions
 			.filter(({ number }) => number < last || last === 0)

@@ -32,7 +32,7 @@ export function toileAsLining({ journal, page, version, allowances, groups, cut,
 	const cloth = cuttingLines(draftOf(toile.cutFrom), { default: toile.allowance, edges: toile.allowances });
 	const stitched = draftOf(toile.stitchedTo);
 	const verdicts = reuse(cloth, cut);
-	const rows = verdictRows({ draft, changes: compare(stitched, draft), verdicts, wanted: allowances, unit });
+	const rows = verdictRows({ draft, cloth, changes: compare(stitched, draft), verdicts, wanted: allowances, unit });
 	const less = lessAllowance(cloth, draft, groups, allowances, unit === 'in' ? inch / 8 : 1);
 	return {
 		id: toile.id,

@@ -7,12 +7,12 @@ import { sheetMap } from '$lib/server/pattern/sheet-map.ts';
 import { allowancesToCut } from '$lib/ui/allowances/allowances-to-cut.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
 import { layTable } from '$lib/ui/drawing/lay-table.ts';
-import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
 import { counted } from '$lib/ui/garment/counted.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { changedPieces } from '$lib/ui/version/changed-pieces.ts';
 import { checkRows } from '$lib/ui/version/check-rows.ts';
 import { queryRows } from '$lib/ui/version/query-rows.ts';
+import { settleWords } from '$lib/ui/version/settle-words.ts';
 import { versionName } from '$lib/ui/version/version-name.ts';
 import { walkRows } from '$lib/ui/version/walk-rows.ts';
 import { redirect } from '@sveltejs/kit';
@@ -83,7 +83,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		checks: checkRows(draft, version.queries),
 		queries: queries.map(({ settled, ways, ...row }) => ({
 			...row,
-			ways: ways.map((way) => alterationTitle(draft, way, unit)),
+			ways: ways.map((way) => settleWords(draft, row, way, unit)),
 			...(settled && {
 				settled: {
 					note: settled.note,
