@@ -10,6 +10,9 @@ import type { Journal } from './journal/journal.ts';
 import { liningActs } from './journal/lining.ts';
 import { log } from './journal/log.ts';
 import { noteActs } from './journal/notes.ts';
+import { photoActs } from './journal/photo-acts.ts';
+import { photoPinActs } from './journal/photo-pin-acts.ts';
+import { eraseLoosePictures } from './journal/photos.ts';
 import { observationActs } from './journal/observation-acts.ts';
 import { readingActs } from './journal/reading.ts';
 import { makeStore } from './journal/store.ts';
@@ -17,6 +20,8 @@ import { toileActs } from './journal/toile-acts.ts';
 import { versionActs } from './journal/versions.ts';
 import { wearerActs } from './journal/wearer-acts.ts';
 import { withdrawalActs } from './journal/withdraw.ts';
+import { photoFolder } from './journal-file.ts';
+import { photoShelf } from './photos/shelf.ts';
 
 export { JournalRefused } from './database/refused.ts';
 
@@ -40,7 +45,11 @@ export interface JournalOptions {
 export function openJournal(options: JournalOptions): Journal {
 	const { file, now, newId, migrations = migrationsFolder(), engine = thisEngine, readOnly = false } = options;
 	const sqlite = readOnly ? openToRead(file, migrations) : openDatabase(file, migrations, now().toISOString());
-	const store = makeStore(sqlite, now, newId, engine);
+	const store = makeStore(sqlite, { now, newId, engine, shelf: photoShelf(photoFolder(file)) });
+	if (!readOnly) {
+		store.shelf.clearIncoming();
+		eraseLoosePictures(store);
+	}
 	return {
 		...readingActs(store),
 		...log(store),
@@ -56,6 +65,8 @@ export function openJournal(options: JournalOptions): Journal {
 		...versionActs(store),
 		...liningActs(store),
 		...noteActs(store),
+		...photoActs(store),
+		...photoPinActs(store),
 		asOf: (instant, act) => store.asOf(instant, act),
 		together: (act) => store.writing(act),
 		close: () => sqlite.close()

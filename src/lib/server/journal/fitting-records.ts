@@ -39,7 +39,7 @@ export interface Fitting {
 	readonly id: string;
 	/** Counts the changes of the fitting's own fields. */
 	readonly revision: number;
-	/** Counts every change of the fitting or of anything in it: what carrying to paper and closing are drawn from. */
+	/** Counts every change of the fitting or of anything in it but its photos: what carrying to paper and closing are drawn from. */
 	readonly wholeRevision: number;
 	readonly garment: string;
 	readonly kind: 'fitting' | 'table';

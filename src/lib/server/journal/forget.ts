@@ -6,6 +6,7 @@ import { foundations, sheetMeasures, sheets, wearers } from '../database/schema/
 import { closed, kept, stale, unknown } from './answers.ts';
 import { garmentsOf } from './garments.ts';
 import type { Journal } from './journal.ts';
+import { eraseLoosePictures, forgetPhotos } from './photos.ts';
 import type { Garment } from './records.ts';
 import type { Store } from './store.ts';
 import { findWearer, foundationsOf, sheetsOf, wearerIsForgotten } from './wearers.ts';
@@ -27,7 +28,7 @@ export function forgettingActs(store: Store): Pick<Journal, 'forgetWearer'> {
 				if (wearer.revision !== revision) return stale(wearer);
 				if (wearer.forgottenAt) return closed(wearerIsForgotten);
 				const sentence =
-					`Wearer ${wearer.number} was forgotten: name, measurement sheets, what was worn under it and notes were erased; ` +
+					`Wearer ${wearer.number} was forgotten: name, measurement sheets, what was worn under it, notes and photos were erased; ` +
 					`the patterns stay. Copies of the journal that were made before still hold them.`;
 				db.insert(forgetting).values({ wearer: id, at: now(), sentence }).run();
 				for (const garment of garmentsOf(store, id)) forgetGarment(store, garment);
@@ -39,6 +40,7 @@ export function forgettingActs(store: Store): Pick<Journal, 'forgetWearer'> {
 				db.delete(forgetting).run();
 				return kept(findWearer(store, id)!);
 			});
+			eraseLoosePictures(store);
 			// What was erased is still in the log file of the database until that is worked in and cut off.
 			if (answer.ok && !sqlite.inTransaction) sqlite.pragma('wal_checkpoint(TRUNCATE)');
 			return answer;
@@ -61,7 +63,9 @@ function forgetBody(store: Store, wearer: string): void {
 }
 
 /** The garment keeps its number, its cloth and its lines. What was seen is of the cloth and stays, so that lines keep their reasons. */
-function forgetGarment({ db }: Store, garment: Garment): void {
+function forgetGarment(store: Store, garment: Garment): void {
+	const { db } = store;
+	forgetPhotos(store, garment.id);
 	db.update(garments)
 		.set({ name: `Garment ${garment.number}`, madeFor: '', note: '', sheet: null, revision: garment.revision + 1 })
 		.where(eq(garments.id, garment.id))

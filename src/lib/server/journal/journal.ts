@@ -1,6 +1,8 @@
 import type { Answer } from './answer.ts';
 import type { Change } from './changes.ts';
 import type * as asked from './changes.ts';
+import type * as ofPhotos from './photo-changes.ts';
+import type { Picture } from '../photos/picture.ts';
 import type { GarmentPage, InHand, Preview, TodayAndWaiting, WearerPage, WithdrawalPreview } from './pages.ts';
 import type {
 	Alteration,
@@ -13,6 +15,10 @@ import type {
 	MeasurementSheet,
 	Note,
 	Observation,
+	Photo,
+	PhotoConsent,
+	PhotoPin,
+	PhotosOfFitting,
 	Settlement,
 	Toile,
 	Verdict,
@@ -38,6 +44,12 @@ export interface Journal {
 	alteration(id: string): Alteration | undefined;
 	observation(id: string): Observation | undefined;
 	version(garmentId: string, number: number): Version | undefined;
+	photosOf(fittingId: string): PhotosOfFitting | undefined;
+	photo(id: string): Photo | undefined;
+	/** Path of the file of a picture that some photo has: the whole one, or the small one of 320 px. */
+	pictureFile(hash: string, which: 'whole' | 'small'): string | undefined;
+	/** Whether a photo may be added to the fitting now, to be asked before the picture is received. */
+	mayAddPhotos(fittingId: string): Answer<Fitting>;
 	/** Newest first; all, or those of one garment or wearer. */
 	entries(about?: { garment?: string; wearer?: string; limit?: number }): readonly Entry[];
 
@@ -48,7 +60,7 @@ export interface Journal {
 	reviseFoundation(id: string, revision: number, change: Change<asked.NewFoundation>): Answer<Foundation>;
 	addSheet(wearerId: string, input: asked.NewSheet): Answer<MeasurementSheet>;
 	reviseSheet(id: string, revision: number, change: Change<asked.NewSheet>): Answer<MeasurementSheet>;
-	/** Erases name, sheets, foundations' names and notes; patterns stay under numbers. Leaves an entry that says so. */
+	/** Erases name, sheets, foundations' names, notes and photos; patterns stay under numbers. Leaves an entry that says so. */
 	forgetWearer(id: string, revision: number): Answer<Wearer>;
 
 	// garments and toiles
@@ -79,6 +91,23 @@ export interface Journal {
 	takeUpAgain(id: string, revision: number): Answer<Alteration>;
 	/** To another place in the order of carrying, counted from 1. */
 	reorderAlteration(id: string, revision: number, position: number): Answer<Alteration>;
+
+	// photos, which carry nothing to paper: they do not count in the fitting's `wholeRevision`
+	/**
+	 * Notes what the wearer said about photographs, also after the fitting is closed; `revision` is that of the consent, 0 the
+	 * first time. Where they are not to be kept, those of the fitting are erased, and an entry says so.
+	 */
+	noteConsent(fittingId: string, revision: number, input: ofPhotos.NewConsent): Answer<PhotoConsent>;
+	/** Keeps a picture with the fitting; one that is there already is answered as it is. Refused without consent. */
+	addPhoto(fittingId: string, picture: Picture, input?: ofPhotos.NewPhoto): Answer<Photo>;
+	revisePhoto(id: string, revision: number, change: ofPhotos.PhotoFields): Answer<Photo>;
+	/** Puts the picture turned over in its place, as one that was (or was not) taken in a mirror; its pins turn with it. */
+	turnPhoto(id: string, revision: number, turned: ofPhotos.TurnedPicture): Answer<Photo>;
+	/** Takes it out of an open fitting, with its pins and its files. */
+	removePhoto(id: string, revision: number): Answer<Photo>;
+	addPhotoPin(photoId: string, input: ofPhotos.NewPhotoPin): Answer<PhotoPin>;
+	revisePhotoPin(id: string, revision: number, change: Change<ofPhotos.NewPhotoPin>): Answer<PhotoPin>;
+	removePhotoPin(id: string, revision: number): Answer<PhotoPin>;
 
 	// from pin to paper
 	/**

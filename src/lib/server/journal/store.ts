@@ -1,6 +1,7 @@
 import type Database from 'better-sqlite3';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
 import type { Draft, Engine } from '../engine.ts';
+import type { PhotoShelf } from '../photos/shelf.ts';
 import type { Answer } from './answer.ts';
 import type { Day, Instant } from './records.ts';
 
@@ -10,6 +11,8 @@ export interface Store {
 	readonly db: ReturnType<typeof drizzle>;
 	readonly engine: Engine;
 	readonly newId: () => string;
+	/** The pictures' files, beside the database. */
+	readonly shelf: PhotoShelf;
 	/** Frozen drafts at hand, by version id. */
 	readonly drafts: Map<string, Draft>;
 	/** The instant that it is. */
@@ -24,13 +27,17 @@ export interface Store {
 	reading<T>(read: () => T): T;
 }
 
-export function makeStore(sqlite: Database.Database, clock: () => Date, newId: () => string, engine: Engine): Store {
+export function makeStore(
+	sqlite: Database.Database,
+	{ now: clock, newId, engine, shelf }: { now: () => Date; newId: () => string; engine: Engine; shelf: PhotoShelf }
+): Store {
 	let standing: Instant | undefined;
 	return {
 		sqlite,
 		db: drizzle(sqlite),
 		engine,
 		newId,
+		shelf,
 		drafts: new Map(),
 		now: () => standing ?? clock().toISOString(),
 		today: () => localDay(standing === undefined ? clock() : new Date(standing)),
