@@ -1,3 +1,4 @@
+import { carryAlterations } from '../alteration/carry.ts';
 import { findPlaceOnSeam } from '../draft/place.ts';
 import { levelParts, levelSpan } from '../draft/level.ts';
 import { edgeOf, findEdge, neighbouringEdges } from '../draft/find.ts';
@@ -16,10 +17,14 @@ const atEnd = 1;
 /** A seam that meets a level as slantingly as this hardly changes its width, as a sine. */
 const tooSlanting = 0.5;
 
+/** More than this is not a matter of one seam, mm on each edge. */
+const mostAtOneSeam = 38.1;
+
 /**
  * An alteration that makes the garment's whole round at a balance line larger (or, negative, smaller) by `change` mm: let out or
  * taken in at one long seam that crosses it, the side seam if it does, evenly on all its edges and fading to nothing at its
- * ends. None where no seam crosses the line but at a corner: there the line would meet the neighbouring edge instead.
+ * ends. Tried before it is offered. None where no seam crosses the line but at a corner: there the line would meet the neighbouring
+ * edge instead.
  */
 export function changeRoundAt(draft: Draft, level: string, change: number, id: string): Settling[] {
 	const rank = (seam: Seam) =>
@@ -27,7 +32,11 @@ export function changeRoundAt(draft: Draft, level: string, change: number, id: s
 	for (const seam of [...draft.seams].sort((one, other) => rank(one) - rank(other))) {
 		const at = seamRun(draft, seam, 'a').some(({ piece }) => piece.limb) ? undefined : placeOf(draft, seam, level);
 		const widening = at && wideningBy(draft, undividedName(seam.id), level);
-		if (at && widening) return [proposal(seam, at, level, change / widening, id)];
+		if (!at || !widening) continue;
+		const each = change / widening;
+		if (Math.abs(each) > mostAtOneSeam) return [];
+		const proposed = proposal(seam, at, level, each, id);
+		if (carryAlterations(draft, [proposed]).unplaced.length === 0) return [proposed];
 	}
 	return [];
 }

@@ -6,7 +6,7 @@ import { parseDraft } from '../../../../src/lib/engine/draft/file/parse.ts';
 import { line } from '../../../../src/lib/engine/geometry/segment.ts';
 import type { Draft } from '../../../../src/lib/engine/draft/types.ts';
 import { plainBodice, plainBodiceFile } from '../../../support/plain-bodice.ts';
-import { asked } from '../altered.ts';
+import { altered, asked, settled } from '../altered.ts';
 
 /** The bodice with one edge of the front led another way between its ends, past the reader, which would refuse it. */
 function ledAstray(id: string, through: readonly [number, number]): Draft {
@@ -75,6 +75,27 @@ describe('a notch', () => {
 		expect(lost[0]).toMatchObject({ severity: 'warning', where: 'front/n1' });
 	});
 
+	it('that was trimmed off is settled by taking the other off, for its edge no longer reaches so far', () => {
+		const { draft, queries } = carry(near(), [parseAlteration(shorter)]);
+		const [query] = queries.filter(({ code }) => code === 'notch-lost');
+		expect(query.settle.map(({ id }) => id)).toEqual(['settle-notch-lost-back-n1-off']);
+		expect(asked('notch-lost', settled(draft, query), { base: near() })).toEqual([]);
+	});
+
+	it('that was taken off by itself can be marked again where its fellow is met', () => {
+		const without = altered(near(), { id: 'off', kind: 'mark', piece: 'front', remove: 'n1' });
+		const [query] = asked('notch-lost', without, { base: near() });
+		expect(query.settle.map(({ id }) => id)).toEqual([
+			'settle-notch-lost-front-n1-again',
+			'settle-notch-lost-back-n1-off'
+		]);
+		const again = settled(without, query);
+		expect(again.pieces[0].notches[0].at).toBeCloseTo(290, 6);
+		for (const after of [again, settled(without, query, 1)]) {
+			expect(asked('notch-lost', after, { base: near() })).toEqual([]);
+		}
+	});
+
 	it('whose fellow is gone is told without the carry’s remarks', () => {
 		const { draft } = carry(near(), [parseAlteration(shorter)]);
 		expect(asked('notch-lost', draft, { base: near() })).toMatchObject([{ where: 'back/n1' }]);
@@ -105,6 +126,14 @@ describe('two notches', () => {
 		expect(query).toMatchObject({ severity: 'warning', where: 'front/n1' });
 		expect(query.figure).toBeCloseTo(-3.2, 6);
 		expect(query.sentence).toBe('Side seam: two notches miss each other by 1/8″ when the seam is walked.');
+	});
+
+	it('are settled by moving either of them', () => {
+		for (const draft of [apart(-5), apart(6), apart(14, 10, 460)]) {
+			const [query] = asked('notch-walk', draft);
+			expect(query.settle.map(({ id }) => id)).toEqual(['settle-notch-walk-back-n1', 'settle-notch-walk-front-n1']);
+			for (const which of [0, 1]) expect(asked('notch-walk', settled(draft, query, which))).toEqual([]);
+		}
 	});
 
 	it('may lie anywhere inside the fullness that is eased between them, and as they do in the base draft', () => {

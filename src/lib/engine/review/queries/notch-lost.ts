@@ -1,5 +1,6 @@
 import { findNotch, nameOf, splitName } from '../../draft/find.ts';
 import { sideOfName, undividedName } from '../../draft/undivided-name.ts';
+import { settleLostNotch } from '../settle-notch.ts';
 import { walk } from '../walk.ts';
 import { edgeInSentence } from '../words.ts';
 import type { Draft, Piece } from '../../draft/types.ts';
@@ -13,11 +14,16 @@ import type { Query } from '../types.ts';
 export const notchLost: Inquiry = ({ draft, options }) => {
 	const remarked = (options.remarks ?? []).filter(({ code, where }) => code === 'notch-lost' && isLost(draft, where));
 	const told = new Set(remarked.map(({ where }) => where));
+	const pairs = leftAlone(draft, options.before ?? options.base);
 	return [
-		...remarked.map(({ code, where, sentence }): Query => ({ code, severity: 'warning', where, sentence, settle: [] })),
-		...leftAlone(draft, options.before ?? options.base)
+		...remarked.map(({ code, where, sentence }): Query => {
+			const pair = pairs.find(({ lost }) => lost === where || undividedName(lost) === where);
+			const settle = pair ? settleLostNotch(code, draft, pair.lost, pair.left) : [];
+			return { code, severity: 'warning', where, sentence, settle };
+		}),
+		...pairs
 			.filter(({ lost }) => !told.has(lost) && !told.has(undividedName(lost)))
-			.map(({ left }) => query(draft, left))
+			.map(({ lost, left }) => query(draft, lost, left))
 	];
 };
 
@@ -60,9 +66,10 @@ function bereft(draft: Draft, notch: string, mate: string): { readonly lost: str
 		});
 }
 
-function query(draft: Draft, where: string): Query {
+function query(draft: Draft, lost: string, where: string): Query {
 	const found = findNotch(draft, where);
 	const named = found ? edgeInSentence(found.piece, found.edge) : where;
 	const sentence = `A notch on the ${named} has lost the one that it meets. Mark that one again, or take this one off.`;
-	return { code: 'notch-lost', severity: 'warning', where, sentence, settle: [] };
+	const settle = settleLostNotch('notch-lost', draft, lost, where);
+	return { code: 'notch-lost', severity: 'warning', where, sentence, settle };
 }

@@ -3,6 +3,8 @@ import { inches } from '../../draft/say.ts';
 import { measured } from '../../geometry/accuracy.ts';
 import { undividedName } from '../../draft/undivided-name.ts';
 import { walkOf } from '../base-of.ts';
+import { beyondMeant } from '../beyond-meant.ts';
+import { moveNotchTo } from '../settle-notch.ts';
 import { walk, type NotchWalk, type SeamWalk } from '../walk.ts';
 import type { Inquiry } from '../inquiry.ts';
 import type { Query } from '../types.ts';
@@ -17,9 +19,9 @@ export const notchWalk: Inquiry = ({ draft, options, bands }) =>
 		const base = walkOf(options.base, walked.seam);
 		return walked.notches.flatMap((notch): Query[] => {
 			const meant = [0, walked.ease, walked.difference + walked.ease, baseDifference(base, notch)];
-			const least = Math.min(...meant) - bands.notchWalk.silent - measured;
-			const most = Math.max(...meant) + bands.notchWalk.silent + measured;
-			if (notch.difference >= least && notch.difference <= most) return [];
+			const [least, most] = [Math.min(...meant), Math.max(...meant)];
+			if (Math.abs(beyondMeant(notch.difference, least, most)) <= bands.notchWalk.silent + measured) return [];
+			const nearest = Math.min(most, Math.max(least, notch.difference));
 			return [
 				{
 					code: 'notch-walk',
@@ -27,7 +29,10 @@ export const notchWalk: Inquiry = ({ draft, options, bands }) =>
 					where: notch.a,
 					figure: notch.difference,
 					sentence: `${findSeam(draft, walked.seam)?.name ?? walked.seam}: two notches miss each other by ${inches(notch.difference)} when the seam is walked.`,
-					settle: []
+					settle: [
+						...moveNotchTo('notch-walk', draft, walked.seam, 'b', notch.b, notch.atA + nearest),
+						...moveNotchTo('notch-walk', draft, walked.seam, 'a', notch.a, notch.atB - nearest)
+					]
 				}
 			];
 		});
