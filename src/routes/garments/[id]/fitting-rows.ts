@@ -14,7 +14,7 @@ export function fittingRows(page: GarmentPage, versions: readonly Version[], tod
 		.map(({ fitting, alterations }) => ({
 			id: fitting.id,
 			name: fittingName(fitting),
-			when: dayNear(fitting.date, today),
+			when: dayNear(fitting.date, today, 'plain'),
 			open: fitting.closedAt === null,
 			alterations: alterations.map((alteration) => alterationRow(alteration, carriedOnto(fitting, versions), unit))
 		}))

@@ -5,7 +5,6 @@ import type { Garment } from '$lib/server/journal/records.ts';
 import { easePresets } from '$lib/measure/ease-ranges.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
-import { layTable } from '$lib/ui/drawing/lay-table.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { fail, redirect } from '@sveltejs/kit';
 import { z } from 'zod';
@@ -31,8 +30,7 @@ const newGarment = z
 		message: 'Give the wearer a name: initials are enough.'
 	});
 
-export const load: PageServerLoad = async ({ locals: { journal }, parent, url }) => {
-	const { unit } = await parent();
+export const load: PageServerLoad = ({ locals: { journal }, url }) => {
 	const { wearers, garments } = journal.workroom();
 	const head: HeadData = { crumbs: [{ name: 'Workroom', href: '/' }, { name: 'A new garment' }] };
 	const known = wearers.filter(({ wearer }) => wearer.forgottenAt === null);
@@ -59,8 +57,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, parent, url })
 		asked: {
 			wearer: url.searchParams.get('wearer') ?? (known.length === 0 ? someoneNew : ''),
 			version: url.searchParams.get('version') ?? ''
-		},
-		emptyTable: layTable({ name: '', pieces: [], seams: [] }, { unit })
+		}
 	};
 };
 

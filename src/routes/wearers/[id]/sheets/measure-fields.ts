@@ -2,6 +2,7 @@ import { bodyMeasures, isoStandard } from '$lib/measure/names.ts';
 import { askAbout } from '$lib/measure/plausibility.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import type { MeasurementSheet } from '$lib/server/journal/records.ts';
+import { dayWords } from '$lib/ui/day-words.ts';
 import { fieldOf, shownMeasure, somethingElse } from './read-sheet.ts';
 
 /** One measure of a sheet's form. */
@@ -15,6 +16,8 @@ export interface MeasureField {
 	readonly iso: string;
 	/** What is worth asking about it. */
 	readonly asks?: string;
+	/** What it was on the sheet before. */
+	readonly last?: string;
 }
 
 const groups = [
@@ -23,8 +26,16 @@ const groups = [
 	['length', 'Along the body']
 ] as const;
 
-/** The measures of a sheet, in groups, with what is worth asking about those that were taken. */
-export function measureGroups(measures: Readonly<Record<string, number>>, unit: Unit) {
+/**
+ * The measures of a sheet, in groups, with what is worth asking about those that were taken, and what each was on the sheet
+ * `before`, where there is one.
+ */
+export function measureGroups(
+	measures: Readonly<Record<string, number>>,
+	unit: Unit,
+	before?: Pick<MeasurementSheet, 'date' | 'measures'>
+) {
+	const day = before && dayWords(before.date);
 	const doubts = askAbout(measures, unit);
 	return groups.map(([group, name]) => ({
 		name,
@@ -33,7 +44,9 @@ export function measureGroups(measures: Readonly<Record<string, number>>, unit: 
 			.map(({ key, name: label, how, isoReference }): MeasureField => {
 				const asks = doubts.find(({ keys }) => keys[0] === key)?.sentence;
 				const iso = isoReference === 'own' ? 'the trade’s own' : `${isoStandard}: ${isoReference}`;
-				return { key, name: fieldOf(key), label, how, iso, ...(asks && { asks }) };
+				const mm = before?.measures[key];
+				const last = mm === undefined ? undefined : `${shownMeasure(mm, unit)} on ${day}`;
+				return { key, name: fieldOf(key), label, how, iso, ...(asks && { asks }), ...(last && { last }) };
 			})
 	}));
 }

@@ -15,7 +15,8 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 	const page = journal.wearer(params.id);
 	const sheet = page?.sheets.find(({ id }) => id === params.sheet);
 	if (!page || !sheet) error(404, 'There is no measurement sheet here by that name. The wearer’s page lists them all.');
-	const { wearer, foundations } = page;
+	const { wearer, foundations, sheets } = page;
+	const before = sheets[sheets.indexOf(sheet) + 1];
 	const head: HeadData = {
 		crumbs: [
 			{ name: 'Workroom', href: '/' },
@@ -28,7 +29,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 		wearer: { id: wearer.id, name: wearer.name },
 		day: dayWords(sheet.date, 'whole'),
 		revision: sheet.revision,
-		groups: measureGroups(sheet.measures, unit),
+		groups: measureGroups(sheet.measures, unit, before),
 		foundations: foundationOptions(foundations),
 		unitWords: unitWords(unit),
 		fields: sheetFields(sheet, unit)

@@ -23,7 +23,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 	return {
 		head,
 		wearer: { id: wearer.id, name: wearer.name },
-		groups: measureGroups({}, unit),
+		groups: measureGroups({}, unit, sheets[0]),
 		foundations: foundationOptions(foundations),
 		unitWords: unitWords(unit),
 		fresh: {

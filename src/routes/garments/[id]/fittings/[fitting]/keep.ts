@@ -1,0 +1,70 @@
+import type { Answer } from '$lib/server/journal/answer.ts';
+import type { Change, NewAlteration } from '$lib/server/journal/changes.ts';
+import type { Journal } from '$lib/server/journal/journal.ts';
+import type { Alteration } from '$lib/server/journal/records.ts';
+import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
+import { carryEach } from '$lib/ui/fitting/carry-each.ts';
+import { readAlteration, type AlterationRead } from '$lib/ui/fitting/read-alteration.ts';
+import { field } from '$lib/ui/fitting/typed.ts';
+import { asked, backTo, refusedBy, wrong } from './asked.ts';
+import { foundFitting } from './found-fitting.ts';
+import { baseOf, draftBefore } from './in-hand.ts';
+import type { RequestEvent } from './$types';
+
+/** Keeps the alteration in the hand: a new one, or a kept one changed; two where right and left have their own amounts. */
+export async function keepAlteration(event: RequestEvent) {
+	const { journal } = event.locals;
+	const { page, contents } = foundFitting(journal, event.params);
+	const { typed, unit } = await asked(event);
+	const { alterations } = contents;
+	const kept = alterations.filter(({ state }) => state !== 'withdrawn');
+	const base = baseOf(journal, page, contents);
+	const each = carryEach(
+		base,
+		kept.map(({ intent }) => intent)
+	);
+	const id = field(typed, 'alteration');
+	const editing = alterations.find((one) => one.id === id);
+	if (id !== '' && !editing)
+		return wrong('keep', typed, { '': 'The alteration that this form changes is not in this fitting.' }, 404);
+	const read = readAlteration(draftBefore(base, kept, each, editing), typed, unit);
+	if ('problems' in read) return wrong('keep', typed, read.problems);
+	const answer = editing
+		? revised(journal, contents.fitting.id, editing, Number(field(typed, 'revision')), read.read)
+		: added(journal, contents.fitting.id, read.read);
+	if (!answer.ok) {
+		const current = answer.stale ? answer.current : undefined;
+		return refusedBy('keep', answer, typed, current && alterationTitle(base, current.intent, unit, current.act));
+	}
+	return backTo(event, { side: typed.side ?? '', kept: answer.value.id }, '#in-hand');
+}
+
+/** The fields of one alteration; of the two sides' alterations each has its own intent. */
+function fieldsOf({ act, intents, measured, readings, note, answers }: AlterationRead, index: 0 | 1) {
+	return { act, intent: intents[index]!, measured, readings, note, answers } satisfies NewAlteration;
+}
+
+function added(journal: Journal, fitting: string, read: AlterationRead): Answer<Alteration> {
+	return journal.together(() => {
+		const first = journal.addAlteration(fitting, fieldsOf(read, 0));
+		if (!first.ok || read.intents.length === 1) return first;
+		const second = journal.addAlteration(fitting, { ...fieldsOf(read, 1), pairedWith: first.value.id });
+		return second.ok ? first : second;
+	});
+}
+
+function revised(
+	journal: Journal,
+	fitting: string,
+	{ id }: Alteration,
+	revision: number,
+	read: AlterationRead
+): Answer<Alteration> {
+	return journal.together(() => {
+		const change: Change<NewAlteration> = fieldsOf(read, 0);
+		const first = journal.reviseAlteration(id, revision, change);
+		if (!first.ok || read.intents.length === 1) return first;
+		const second = journal.addAlteration(fitting, { ...fieldsOf(read, 1), pairedWith: id });
+		return second.ok ? first : second;
+	});
+}
