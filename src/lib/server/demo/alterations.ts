@@ -56,6 +56,18 @@ export const demoAlterations = {
 		measured: 'whole-fold',
 		note: '1/4″ wider than it was sewn'
 	},
+	bustPointMarked: {
+		act: 'marked',
+		intent: {
+			kind: 'mark',
+			piece: 'front',
+			move: {
+				id: 'bust-point',
+				to: { from: { edge: 'front/front-edge', level: 'bust', offset: 2 * eighth }, in: 4.5 * inch }
+			}
+		},
+		note: 'chalked through the toile with the tape drawn level'
+	},
 	sideBackOpened: {
 		act: 'let-out',
 		intent: {
@@ -114,3 +126,12 @@ export const demoAlterations = {
 		readings: readOnRight([{ at: level('waist'), rightA: eighth, rightB: -eighth }])
 	}
 } as const satisfies Readonly<Record<string, NewAlteration>>;
+
+/** At the table after the second fitting: the new dart folded as it is pressed, and the armhole redrawn across it. */
+export function armholeDartTrued(dart: string): NewAlteration {
+	return {
+		act: 'trued',
+		intent: { kind: 'true-dart', dart: `front/${dart}`, reach: 25 },
+		note: 'folded down, as it is pressed'
+	};
+}

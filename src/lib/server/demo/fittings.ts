@@ -1,17 +1,17 @@
 import { inch } from '../../measure/units.ts';
 import type { Journal } from '../journal/journal.ts';
 import type { Allowances, Foundation, Garment, Toile } from '../journal/records.ts';
-import { demoAlterations } from './alterations.ts';
+import { armholeDartTrued, demoAlterations } from './alterations.ts';
 import { done } from './done.ts';
 
-/** Allowances of a fitting toile: 1″ on the seams, 1/4″ round neck and armhole (Construction of Clothing, University of Wisconsin). */
+/** Allowances of a fitting toile: 1″ on the seams, 1/4″ round the neck (Construction of Clothing, University of Wisconsin), 3/8″ round the armhole (The Dressmaker, c. 1916, for every seam that is no outlet). */
 const allowances: Allowances = {
 	'back/neck': inch / 4,
 	'front/neck': inch / 4,
-	'back/armhole': inch / 4,
-	'side-back/armhole': inch / 4,
-	'under-arm/armhole': inch / 4,
-	'front/armhole': inch / 4,
+	'back/armhole': (3 * inch) / 8,
+	'side-back/armhole': (3 * inch) / 8,
+	'under-arm/armhole': (3 * inch) / 8,
+	'front/armhole': (3 * inch) / 8,
 	'front/front-edge': 1.5 * inch
 };
 
@@ -69,6 +69,7 @@ export function demoFirstFitting(journal: Journal, garment: Garment, foundation:
 			[demoAlterations.frontDartWider, front]
 		] as const)
 			done(journal.addAlteration(fitting.id, { ...alteration, answers: answers.id }));
+		done(journal.addAlteration(fitting.id, demoAlterations.bustPointMarked));
 	});
 	journal.asOf('2026-01-29T10:00:00.000Z', () => {
 		carry(journal, fitting.id);
@@ -105,6 +106,7 @@ export function demoSecondFitting(journal: Journal, garment: Garment, foundation
 			})
 		)
 	);
+	let newDart = '';
 	journal.asOf('2026-03-10T14:10:00.000Z', () => {
 		const became = ['solved', 'solved', 'better'] as const;
 		first.observations.forEach(({ id }, index) =>
@@ -151,10 +153,13 @@ export function demoSecondFitting(journal: Journal, garment: Garment, foundation
 			[demoAlterations.armholeDart, gapes],
 			[demoAlterations.neckLowered, high],
 			[demoAlterations.underArmSeamMoved, leans]
-		] as const)
-			done(journal.addAlteration(fitting.id, { ...alteration, answers: answers.id }));
+		] as const) {
+			const kept = done(journal.addAlteration(fitting.id, { ...alteration, answers: answers.id }));
+			if (alteration === demoAlterations.armholeDart) newDart = kept.id;
+		}
 	});
 	journal.asOf('2026-03-11T09:40:00.000Z', () => {
+		done(journal.addAlteration(fitting.id, armholeDartTrued(newDart)));
 		carry(journal, fitting.id, 'under-arm-back');
 		done(
 			journal.addNote({ garment: garment.id, feature: 'armhole', text: 'Set the sleeves in before the lining is cut.' })

@@ -55,7 +55,8 @@ function sentence(draft: Draft, seam: Seam, { difference, ease }: SeamWalk): str
 	}
 	const [full, plain] = ease > 0 ? [sides.b, sides.a] : [sides.a, sides.b];
 	const more = difference > 0 === ease > 0;
-	return `${seam.name}: the ${full} has ${amount} ${more ? 'more' : 'less'} fullness on the ${plain} than the ${inches(ease)} meant.`;
+	const have = full.includes(' and ') ? 'have' : 'has';
+	return `${seam.name}: the ${full} ${have} ${amount} ${more ? 'more' : 'less'} fullness on the ${plain} than the ${inches(ease)} meant.`;
 }
 
 /** The side whose pieces are all not on this toile, if there is one. */
