@@ -1,0 +1,232 @@
+import { dartLegs, findDart, findFoldDart } from '../../engine/index.ts';
+import type { Draft } from '../../engine/index.ts';
+import { parseLength } from '../../measure/parse-length.ts';
+import { readReadings } from '../../measure/readings.ts';
+import type { Unit } from '../../measure/units.ts';
+import { acts, findAct, type Act } from './acts.ts';
+import { alterationWords } from './alteration-words.ts';
+import { dartOf, edgeOf, inSentence, seamOf } from './feature-names.ts';
+import { placesOf, furtherPlaces, usualPlaces, type PlaceOffered } from './places-offered.ts';
+import { readPlaceKeys } from './place-key.ts';
+import type { Along } from './place-words.ts';
+import { hasReadings, readingFields } from './read-readings.ts';
+import { fieldOf, isThere, targetsFor, type NamedTarget, type Target } from './targets.ts';
+import { field, type Typed } from './typed.ts';
+import { dartIntake } from './words/dart.ts';
+import { layerNames } from './words/seam.ts';
+
+export interface PlaceRow {
+	readonly key: string;
+	/** “Waist line”. */
+	readonly name: string;
+	/** mm from the start; absent for “all along”. */
+	readonly at?: number;
+	readonly here: boolean;
+	/** mm on the two layers with the act's sign, as far as they can be read: for the little picture. */
+	readonly a: number;
+	readonly b: number;
+	/** What its readings come to. */
+	readonly readings?: { readonly sentence?: string; readonly average: number };
+}
+
+/** What the hand holds: the act, what it is done to, and its places, as the form shows them. */
+export interface Hand {
+	readonly act?: Act;
+	readonly target?: NamedTarget;
+	/** Acts that can be done to the target, where it was chosen first. */
+	readonly acts: readonly Act[];
+	/** What the act can be done to, where it was chosen first. */
+	readonly targets: readonly NamedTarget[];
+	readonly pins?: PinsInHand;
+	readonly dart?: DartInHand;
+}
+
+export interface PinsInHand {
+	readonly rows: readonly PlaceRow[];
+	readonly allAlong: boolean;
+	readonly further: readonly PlaceOffered[];
+	readonly layers: readonly [string, string];
+	/** One layer alone is asked for: an edge, a centre seam, a seam that is only moved. */
+	readonly oneLayer: boolean;
+	/** A seam, whose fold can be measured whole. */
+	readonly fold: boolean;
+	/** Which way the amounts go, where the act does not say. */
+	readonly ways?: readonly [
+		{ readonly value: 'in'; readonly label: string },
+		{ readonly value: 'out'; readonly label: string }
+	];
+}
+
+export interface DartInHand {
+	readonly places: readonly PlaceOffered[];
+	/** The whole width before, mm, and the length, of a dart that is changed. */
+	readonly width?: number;
+	readonly length?: number;
+	readonly bustPoint: boolean;
+	/** A fold inside the piece: it has two points. */
+	readonly twoPoints: boolean;
+}
+
+/** Acts that have forms. */
+export const actsWithForms: readonly Act[] = acts.filter(({ to }) => to !== 'piece');
+
+/** The target that an address or a form names; undefined where none is named. */
+export function targetTyped(typed: Typed): Target | undefined {
+	const of = (['seam', 'edge', 'dart'] as const).find((one) => field(typed, one) !== '');
+	return of && { of, id: field(typed, of) };
+}
+
+/** What the hand holds, from the fields. `draft` is the one that the alteration is carried to. Its target is one of the draft's. */
+export function handOf(draft: Draft, typed: Typed, unit: Unit): Hand {
+	const act = findAct(field(typed, 'act'));
+	const asked = targetTyped(typed);
+	const fits = (one: Act) => one.to !== 'piece' && asked !== undefined && canBeDone(draft, one, asked);
+	const target = asked && isThere(draft, asked) && (!act || fits(act)) ? named(draft, asked) : undefined;
+	return {
+		...(act && { act }),
+		...(target && { target }),
+		acts: asked && target ? actsWithForms.filter(fits) : actsWithForms,
+		targets: act && !target ? targetsFor(draft, act.to) : [],
+		...(act &&
+			target &&
+			(act.to === 'seam' || act.to === 'edge') && { pins: pinsInHand(draft, act, target, typed, unit) }),
+		...(act &&
+			target &&
+			(act.to === 'new-dart' || act.to === 'dart') && { dart: dartInHand(draft, act, target, typed, unit) })
+	};
+}
+
+function canBeDone(draft: Draft, act: Act, target: Target): boolean {
+	if (fieldOf(act.to) !== target.of) return false;
+	return targetsFor(draft, act.to).some(({ id }) => id === target.id);
+}
+
+function named(draft: Draft, target: Target): NamedTarget | undefined {
+	return (['seam', 'new-dart', 'dart'] as const)
+		.flatMap((to) => targetsFor(draft, to))
+		.find(({ of, id }) => of === target.of && id === target.id);
+}
+
+function pinsInHand(draft: Draft, act: Act, target: Target, typed: Typed, unit: Unit): PinsInHand {
+	const along: Along = { of: target.of === 'seam' ? 'seam' : 'edge', id: target.id };
+	const allAlong = field(typed, 'along') === 'all';
+	const keys = readPlaceKeys(typed.places);
+	const places = keys.length > 0 ? placesOf(draft, along, keys, unit) : usualPlaces(draft, along, unit);
+	const mirror = along.of === 'seam' && seamOf(draft, along.id)!.b === 'mirror';
+	const layers: [string, string] = along.of === 'seam' ? [...layerNames(draft, along.id)] : ['', ''];
+	const chosen = field(typed, 'here');
+	const most = places.length > 0 && !places.some(({ key }) => key === chosen) ? firstToRead(places) : chosen;
+	const rows = allAlong
+		? [row(typed, 'all', 'All along', undefined, true, act, mirror, unit)]
+		: places.map(({ key, name, at }) => row(typed, key, name, at, key === most, act, mirror, unit));
+	const ways = waysOf(draft, act, target, layers, unit);
+	return {
+		rows,
+		allAlong,
+		further: furtherPlaces(
+			draft,
+			along,
+			places.map(({ key }) => key),
+			unit
+		),
+		layers,
+		oneLayer: along.of === 'edge' || mirror || act.key === 'moved-seam',
+		fold: along.of === 'seam' && act.key !== 'moved-seam',
+		...(ways && { ways })
+	};
+}
+
+/** The waist if it is there, else the first place that is no end. */
+function firstToRead(places: readonly PlaceOffered[]): string {
+	const waist = places.find(({ place }) => 'level' in place && place.level === 'waist');
+	return (waist ?? places.find(({ place }) => !('end' in place)) ?? places[0]).key;
+}
+
+function row(
+	typed: Typed,
+	key: string,
+	name: string,
+	at: number | undefined,
+	here: boolean,
+	act: Act,
+	mirror: boolean,
+	unit: Unit
+): PlaceRow {
+	const length = (one: string): number | undefined => {
+		const text = field(typed, `${one}.${key}`);
+		const read = text === '' ? undefined : parseLength(text, unit, { allowNegative: true });
+		return read && 'mm' in read ? read.mm : undefined;
+	};
+	const out = act.way === 'said' ? field(typed, 'way') === 'out' : act.way === 'out';
+	const measured = field(typed, 'measured');
+	const share = (out ? 1 : -1) * (measured === 'whole-fold' ? 0.5 : 1);
+	const first = (length('amount') ?? 0) * share || 0;
+	const second = measured === 'each-layer' && !mirror ? (length('other') ?? 0) * share || 0 : first;
+	const [a, b] = act.to === 'edge' ? [first, 0] : act.key === 'moved-seam' ? [first, -first || 0] : [first, second];
+	const read = Object.fromEntries(readingFields.map((one) => [one, length(one)]));
+	const { average, sentence } = readReadings(read, unit);
+	return {
+		key,
+		name,
+		...(at !== undefined && { at }),
+		here,
+		a,
+		b,
+		...(hasReadings(read) &&
+			average !== undefined && { readings: { average, ...(sentence !== undefined && { sentence }) } })
+	};
+}
+
+/** “Lower · Higher”, “Took off · Added”, “Towards the front · Towards the back”. */
+function waysOf(
+	draft: Draft,
+	act: Act,
+	target: Target,
+	[a, b]: readonly [string, string],
+	unit: Unit
+): PinsInHand['ways'] {
+	if (act.way !== 'said') return undefined;
+	if (target.of === 'seam')
+		return [
+			{ value: 'in', label: `Towards the ${inSentence(a)}` },
+			{ value: 'out', label: `Towards the ${inSentence(b)}` }
+		];
+	const word = (move: number) => {
+		const intent = { kind: 'edge', edge: target.id, on: 'both', pins: [{ at: { fraction: 0.5 }, move }] };
+		const said = alterationWords(draft, intent, unit).amounts[0].word;
+		return said.charAt(0).toUpperCase() + said.slice(1);
+	};
+	return [
+		{ value: 'in', label: word(-1) },
+		{ value: 'out', label: word(1) }
+	];
+}
+
+function dartInHand(draft: Draft, act: Act, target: Target, typed: Typed, unit: Unit): DartInHand {
+	if (act.to === 'new-dart') {
+		const along: Along = { of: 'edge', id: target.id };
+		const { piece } = edgeOf(draft, target.id)!;
+		const offered = furtherPlaces(draft, along, [], unit);
+		const own = placesOf(draft, along, readPlaceKeys(typed.at), unit).filter(
+			({ key }) => !offered.some((one) => one.key === key)
+		);
+		return { places: [...own, ...offered], bustPoint: hasBustPoint(piece), twoPoints: false };
+	}
+	const { piece, whole } = dartOf(draft, target.id)!;
+	const dart = findDart(draft, whole)?.dart;
+	const fold = findFoldDart(draft, whole)?.foldDart;
+	const length = dart && lengthOf(dartLegs(piece, dart).foldAt, dart.point);
+	return {
+		places: [],
+		width: dartIntake(draft, target.id)!,
+		...(length !== undefined && { length }),
+		bustPoint: hasBustPoint(piece),
+		twoPoints: fold !== undefined
+	};
+}
+
+const hasBustPoint = (piece: { readonly marks: readonly { readonly id: string }[] }) =>
+	piece.marks.some(({ id }) => id === 'bust-point');
+
+const lengthOf = ([ax, ay]: readonly [number, number], [bx, by]: readonly [number, number]) =>
+	Math.hypot(bx - ax, by - ay);
