@@ -63,6 +63,11 @@ function problemOf(
 			edge
 		};
 	}
+	if (moved.end === 'inside')
+		return {
+			...refused('no-join', `The new line of ${named} does not close again at a corner inside it. Move it less there.`),
+			edge
+		};
 	const neighbour =
 		piece.edges[(moved.edge + (moved.end === 'finish' ? 1 : piece.edges.length - 1)) % piece.edges.length];
 	return {

@@ -20,8 +20,10 @@ export interface Meeting {
 /**
  * The meeting nearest in trimmed plus added length, or undefined if the lines do not meet within `reach` mm of the old
  * corner without using one of them up.
+ *
+ * @param through whether a straight line may also be met beyond its other end, where its corner there may yet let it run on
  */
-export function meet(before: Path, after: Path, corner: Point, reach: number): Meeting | undefined {
+export function meet(before: Path, after: Path, corner: Point, reach: number, through = false): Meeting | undefined {
 	const end = pathEnd(before);
 	const start = pathStart(after);
 	if (distance(end, start) <= joined) return { point: end, before: 0, after: 0 };
@@ -33,25 +35,30 @@ export function meet(before: Path, after: Path, corner: Point, reach: number): M
 	const head = afterLength > window ? portion(after, 0, window) : after;
 	const onward = endTangent(before);
 	const backward = startTangent(after);
+	const straightBefore = through && isStraight(before);
+	const straightAfter = through && isStraight(after);
 	const found: Meeting[] = [];
 	for (const { sa, sb, point } of crossings(tail, head, measured))
 		found.push({ point, before: beforeLength - beforeFrom - sa, after: sb });
 	for (const { s, u, point } of lineCrossings(head, end, along(end, onward, 1), measured))
-		if (u > 0) found.push({ point, before: -u, after: s });
+		if (u > 0 || (straightBefore && u < -beforeLength)) found.push({ point, before: -u, after: s });
 	for (const { s, u, point } of lineCrossings(tail, start, along(start, backward, -1), measured))
-		if (u > 0) found.push({ point, before: beforeLength - beforeFrom - s, after: -u });
+		if (u > 0 || (straightAfter && u < -afterLength))
+			found.push({ point, before: beforeLength - beforeFrom - s, after: -u });
 	const turn = cross(onward, backward);
 	if (Math.abs(turn) > 1e-6) {
 		const gap = subtract(start, end);
 		const u = cross(gap, backward) / turn;
 		const v = cross(gap, onward) / turn;
-		if (u >= 0 && v <= 0) found.push({ point: along(end, onward, u), before: -u, after: v });
+		if ((u >= 0 || straightBefore) && (v <= 0 || straightAfter))
+			found.push({ point: along(end, onward, u), before: -u, after: v });
 	}
 	let best: Meeting | undefined;
 	let least = Infinity;
 	for (const meeting of found) {
 		if (distance(meeting.point, corner) > reach) continue;
-		if (meeting.before >= beforeLength - joined || meeting.after >= afterLength - joined) continue;
+		if (!straightBefore && meeting.before >= beforeLength - joined) continue;
+		if (!straightAfter && meeting.after >= afterLength - joined) continue;
 		const cost = Math.abs(meeting.before) + Math.abs(meeting.after);
 		if (cost < least) {
 			best = meeting;
@@ -59,6 +66,10 @@ export function meet(before: Path, after: Path, corner: Point, reach: number): M
 		}
 	}
 	return best;
+}
+
+function isStraight(path: Path): boolean {
+	return path.length === 1 && path[0].kind === 'line';
 }
 
 /** The point `by` mm from `from` in a unit direction. */

@@ -3,11 +3,11 @@
  * seam.
  *
  * Edges are paths in order; each ends where the next begins. A moved edge may have corners inside; its smooth stretches are
- * moved one by one and joined like edges, and a stretch that is swallowed at a hollow corner is left out.
+ * moved one by one and joined like edges.
  */
-import { amountAt, movedPoint, offsetPath, roomFor, type Amount, type MovedPart } from './offset.ts';
-import { meet } from './meet.ts';
-import { distance } from './point.ts';
+import { amountAt, movedPoint, offsetPath, roomFor, type Amount } from './offset.ts';
+import { meet, type Meeting } from './meet.ts';
+import { distance, midpoint } from './point.ts';
 import { endTangent, pathEnd, pathLength, pathStart, pointAt, portion, startTangent, straight } from './path.ts';
 import { joined, measured } from './accuracy.ts';
 import { nearestOn } from './nearest.ts';
@@ -36,7 +36,7 @@ export interface MovedEdge {
 
 export type MoveRefusal =
 	| { readonly refused: 'too-tight'; readonly edge: number; readonly factor: number }
-	| { readonly refused: 'no-join'; readonly edge: number; readonly end: 'start' | 'finish' };
+	| { readonly refused: 'no-join'; readonly edge: number; readonly end: 'start' | 'finish' | 'inside' };
 
 /** How far from the old corner two lines may meet: 3 × the larger amount + 1 mm. */
 export function reachFor(larger: number): number {
@@ -56,11 +56,11 @@ export function moveOutline(
 	accuracy: number
 ): MovedOutline | MoveRefusal {
 	let deviation = 0;
-	const moved: Stretch[][] = [];
+	const ring: Stretch[] = [];
 	for (let i = 0; i < edges.length; i++) {
 		const move = moves[i];
 		if (!move) {
-			moved.push([whole(edges[i])]);
+			ring.push({ edge: i, path: edges[i], from: 0, to: pathLength(edges[i]) });
 			continue;
 		}
 		const factor = roomFor(edges[i], move.amount);
@@ -69,49 +69,20 @@ export function moveOutline(
 		for (const part of parts) deviation = Math.max(deviation, part.deviation);
 		if (deviation > drawable * accuracy)
 			return { refused: 'too-tight', edge: i, factor: drawableFactor(edges[i], move, accuracy) };
-		const inner = joinStretches(parts, edges[i], move);
-		if (!inner) return { refused: 'no-join', edge: i, end: 'finish' };
-		moved.push(inner);
+		for (const { path, from, to } of parts) ring.push({ edge: i, path, from, to, amount: move.amount });
 	}
-	for (let i = 0; i < edges.length; i++) {
-		const next = (i + 1) % edges.length;
-		if (!moves[i] && !moves[next]) continue;
-		const corner = pathEnd(edges[i]);
-		const larger = Math.max(amountAtEnd(moves[i], edges[i], 'finish'), amountAtEnd(moves[next], edges[next], 'start'));
-		const before = moved[i][moved[i].length - 1];
-		const after = moved[next][0];
-		if (!joinAt(before, after, corner, larger))
-			return moves[i]
-				? { refused: 'no-join', edge: i, end: 'finish' }
-				: { refused: 'no-join', edge: next, end: 'start' };
-	}
-	const results: MovedEdge[] = [];
-	for (let i = 0; i < edges.length; i++) {
-		const result = assemble(edges[i], moved[i], moves[i]);
-		if (!result) return { refused: 'no-join', edge: i, end: 'finish' };
-		results.push(result);
-	}
-	return { edges: results, deviation };
-}
-
-/** A moved stretch and what its ends lose (positive) or gain (negative). */
-interface Stretch {
-	readonly path: Path;
-	readonly from: number;
-	readonly to: number;
-	start: number;
-	finish: number;
-	startAt?: Point;
-	finishAt?: Point;
-}
-
-function whole(path: Path): Stretch {
-	return { path, from: 0, to: pathLength(path), start: 0, finish: 0 };
-}
-
-function amountAtEnd(move: EdgeMove | undefined, edge: Path, end: 'start' | 'finish'): number {
-	if (!move) return 0;
-	return Math.abs(amountAt(move.amount, end === 'start' ? 0 : pathLength(edge)).value);
+	const joinedRing = joinRing(ring, edges);
+	if ('refused' in joinedRing) return joinedRing;
+	return {
+		edges: edges.map((edge, i) =>
+			assemble(
+				edge,
+				joinedRing.filter((stretch) => stretch.edge === i),
+				moves[i]
+			)
+		),
+		deviation
+	};
 }
 
 /** How many times the accuracy a drawn line may miss the exact one by. */
@@ -135,46 +106,115 @@ function drawableFactor(edge: Path, { amount, breaks }: EdgeMove, accuracy: numb
 	return works;
 }
 
-/** Joins the smooth stretches of one moved edge at its inner corners; a swallowed stretch is left out. */
-function joinStretches(parts: readonly MovedPart[], edge: Path, move: EdgeMove): Stretch[] | undefined {
-	const kept: Stretch[] = [];
-	for (const part of parts) {
-		const next: Stretch = { path: part.path, from: part.from, to: part.to, start: 0, finish: 0 };
-		while (kept.length > 0) {
-			const previous = kept[kept.length - 1];
-			const larger = Math.max(Math.abs(amountAt(move.amount, next.from).value), next.from - previous.to);
-			const met = joinAt(previous, next, pointAt(edge, next.from), larger);
-			const swallowed = previous.finish > 0 && previous.finish + previous.start >= pathLength(previous.path);
-			if (met && !swallowed) break;
-			if (kept.length === 1) return undefined;
-			kept.pop();
-		}
-		kept.push(next);
+/** A smooth stretch of an edge as moved; `from` and `to` on the old edge. No amount: an edge that is not moved, whole. */
+interface Stretch {
+	readonly edge: number;
+	readonly path: Path;
+	readonly from: number;
+	readonly to: number;
+	readonly amount?: Amount;
+}
+
+/** A stretch with the corners that it is joined at: what its start and finish lose (positive) or gain (negative), mm. */
+interface JoinedStretch extends Stretch {
+	readonly start: number;
+	readonly finish: number;
+	readonly startAt: Point;
+	readonly finishAt: Point;
+}
+
+/**
+ * Joins all stretches round the outline, each corner by itself. A moved stretch of which nothing is left between its two
+ * corners is left out, the one that lacks most first, and its neighbours are joined, as long as its edge has another; so is the
+ * shorter of two that meet nowhere. Nothing of this depends on the way round.
+ */
+function joinRing(stretches: readonly Stretch[], edges: readonly Path[]): readonly JoinedStretch[] | MoveRefusal {
+	const ring = [...stretches];
+	const corners = ring.map((stretch, i) => cornerOf(stretch, ring[(i + 1) % ring.length], edges));
+	for (let out = superfluous(ring, corners); out !== undefined; out = superfluous(ring, corners)) {
+		ring.splice(out, 1);
+		corners.splice(out, 1);
+		const before = (out + ring.length - 1) % ring.length;
+		corners[before] = cornerOf(ring[before], ring[(before + 1) % ring.length], edges);
 	}
-	return kept.length > 0 ? kept : undefined;
+	const joinedUp: JoinedStretch[] = [];
+	for (const [i, stretch] of ring.entries()) {
+		const [before, after] = [corners[(i + ring.length - 1) % ring.length], corners[i]];
+		if (!after) return unjoined(stretch, ring[(i + 1) % ring.length]);
+		if (!before) return unjoined(ring[(i + ring.length - 1) % ring.length], stretch);
+		if (lacking(stretch, before, after) > 0)
+			return before.after > after.before
+				? unjoined(ring[(i + ring.length - 1) % ring.length], stretch)
+				: unjoined(stretch, ring[(i + 1) % ring.length]);
+		joinedUp.push({
+			...stretch,
+			start: before.after,
+			startAt: before.point,
+			finish: after.before,
+			finishAt: after.point
+		});
+	}
+	return joinedUp;
 }
 
-/** Records where two stretches meet; says whether they do. */
-function joinAt(before: Stretch, after: Stretch, corner: Point, larger: number): boolean {
-	const meeting = meet(before.path, after.path, corner, reachFor(larger));
-	if (!meeting) return false;
-	before.finish = meeting.before;
-	before.finishAt = meeting.point;
-	after.start = meeting.after;
-	after.startAt = meeting.point;
-	return true;
+function cornerOf(before: Stretch, after: Stretch, edges: readonly Path[]): Meeting | undefined {
+	const end = pointAt(edges[before.edge], before.to);
+	if (before.amount === undefined && after.amount === undefined)
+		return { point: pathEnd(edges[before.edge]), before: 0, after: 0 };
+	const start = pointAt(edges[after.edge], after.from);
+	const larger = Math.max(amountOf(before, before.to), amountOf(after, after.from), distance(end, start));
+	return meet(before.path, after.path, midpoint(end, start), reachFor(larger), true);
 }
 
-function assemble(edge: Path, stretches: readonly Stretch[], move: EdgeMove | undefined): MovedEdge | undefined {
-	const untouched = !move && stretches[0].start === 0 && stretches[0].finish === 0;
-	if (untouched && samePlace(stretches[0].startAt, pathStart(edge)) && samePlace(stretches[0].finishAt, pathEnd(edge)))
+function amountOf({ amount }: Stretch, s: number): number {
+	return amount === undefined ? 0 : Math.abs(amountAt(amount, s).value);
+}
+
+/** The stretch to leave out next, if there is one. */
+function superfluous(ring: readonly Stretch[], corners: readonly (Meeting | undefined)[]): number | undefined {
+	let found: number | undefined;
+	let most = 0;
+	let shortest = Infinity;
+	for (const [i, stretch] of ring.entries()) {
+		if (stretch.amount === undefined || ring.filter(({ edge }) => edge === stretch.edge).length === 1) continue;
+		const [before, after] = [corners[(i + ring.length - 1) % ring.length], corners[i]];
+		const lacks = before && after ? lacking(stretch, before, after) : 0;
+		if (lacks > most) {
+			most = lacks;
+			found = i;
+		}
+		const length = pathLength(stretch.path);
+		const reach = reachFor(Math.max(amountOf(stretch, stretch.from), amountOf(stretch, stretch.to)));
+		if ((!before || !after) && most === 0 && length < shortest && length < reach) {
+			shortest = length;
+			found = i;
+		}
+	}
+	return found;
+}
+
+/** By how much a stretch is too short for its two corners, mm; 0 or less if it is not. */
+function lacking({ path }: Stretch, before: Meeting, after: Meeting): number {
+	return before.after + after.before + joined - pathLength(path);
+}
+
+function unjoined(before: Stretch, after: Stretch): MoveRefusal {
+	if (before.edge === after.edge) return { refused: 'no-join', edge: before.edge, end: 'inside' };
+	return before.amount === undefined
+		? { refused: 'no-join', edge: after.edge, end: 'start' }
+		: { refused: 'no-join', edge: before.edge, end: 'finish' };
+}
+
+function assemble(edge: Path, stretches: readonly JoinedStretch[], move: EdgeMove | undefined): MovedEdge {
+	const [first, last] = [stretches[0], stretches[stretches.length - 1]];
+	const kept = !move && first.start === 0 && last.finish === 0;
+	if (kept && samePlace(first.startAt, pathStart(edge)) && samePlace(last.finishAt, pathEnd(edge)))
 		return { path: edge, carried: (s) => s };
 	const segments: Segment[] = [];
-	const pieces: { stretch: Stretch; at: number }[] = [];
+	const pieces: { stretch: JoinedStretch; at: number }[] = [];
 	let length = 0;
 	for (const stretch of stretches) {
 		const trimmed = trimmedStretch(stretch);
-		if (!trimmed) return undefined;
 		pieces.push({ stretch, at: length });
 		length += pathLength(trimmed);
 		append(segments, trimmed);
@@ -202,22 +242,21 @@ function assemble(edge: Path, stretches: readonly Stretch[], move: EdgeMove | un
 	};
 }
 
-function samePlace(a: Point | undefined, b: Point): boolean {
-	return !a || (a[0] === b[0] && a[1] === b[1]);
+function samePlace(a: Point, b: Point): boolean {
+	return a[0] === b[0] && a[1] === b[1];
 }
 
-function trimmedStretch(stretch: Stretch): Path | undefined {
-	const length = pathLength(stretch.path);
-	const from = Math.max(0, stretch.start);
-	const to = length - Math.max(0, stretch.finish);
-	if (to - from <= joined) return undefined;
-	const kept = from > 0 || to < length ? portion(stretch.path, from, to) : stretch.path;
+/** What is left between its corners, which is more than `joined` long. */
+function trimmedStretch({ path, start, startAt, finish, finishAt }: JoinedStretch): Path {
+	if (path.length === 1 && path[0].kind === 'line') return straight(startAt, finishAt);
+	const length = pathLength(path);
+	const kept = start > 0 || finish > 0 ? portion(path, Math.max(0, start), length - Math.max(0, finish)) : path;
 	const segments: Segment[] = [];
-	if (stretch.start < -joined && stretch.startAt) append(segments, straight(stretch.startAt, pathStart(kept)));
+	if (start < -joined) append(segments, straight(startAt, pathStart(kept)));
 	append(segments, kept);
-	if (stretch.finish < -joined && stretch.finishAt) append(segments, straight(pathEnd(kept), stretch.finishAt));
-	if (stretch.startAt) segments[0] = { ...segments[0], from: stretch.startAt };
-	if (stretch.finishAt) segments[segments.length - 1] = { ...segments[segments.length - 1], to: stretch.finishAt };
+	if (finish < -joined) append(segments, straight(pathEnd(kept), finishAt));
+	segments[0] = { ...segments[0], from: startAt };
+	segments[segments.length - 1] = { ...segments[segments.length - 1], to: finishAt };
 	return segments;
 }
 
