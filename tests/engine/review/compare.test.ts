@@ -127,6 +127,14 @@ describe('two versions compared', () => {
 		expect(collar.areaAfter! - collar.areaBefore!).toBeCloseTo(7 * 40, 6);
 	});
 
+	it('do not count the peak of a trued mouth as cloth let out', () => {
+		const trued = altered(bodice, { id: 'one', kind: 'true-dart', dart: 'back/waist-dart', reach: 20 });
+		const { greatest } = edge(compare(bodice, trued), 'back/waist');
+		const peak = Math.max(...trued.pieces[0].edges[4].path.map(({ to }) => to[1])) - 420;
+		expect(peak).toBeGreaterThan(1);
+		expect(greatest.move).toBeLessThan(peak / 2);
+	});
+
 	it('turned about gives the same moves the other way, and to itself none', () => {
 		const after = altered(plainBodice(), taperedIn);
 		expect(move(compare(after, plainBodice()), 'front/side', 'finish')).toBeCloseTo(-3, 2);

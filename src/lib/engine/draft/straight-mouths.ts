@@ -1,14 +1,18 @@
 import { joined } from '../geometry/accuracy.ts';
-import { joinedPaths, pathLength, pointAt, portion, straight } from '../geometry/path.ts';
+import { cornersOf, joinedPaths, pathLength, pointAt, portion, straight } from '../geometry/path.ts';
 import type { Path } from '../geometry/types.ts';
+import { rememberedForBoth } from './memo.ts';
 import type { Edge, Piece } from './types.ts';
 
 /**
- * An edge's line with every dart mouth drawn straight across: the peak of a trued mouth is cloth that folds under with its
- * dart, not cloth beyond the line. The same path if no dart opens on the edge.
+ * An edge's line with the mouth of every trued dart drawn straight across: its peak is cloth that folds under with the dart, not
+ * cloth beyond the line. A mouth without a corner is not trued, and stays as drawn. The same path if there is none.
  */
-export function straightMouths(piece: Piece, edge: Edge): Path {
-	const darts = piece.darts.filter((dart) => dart.edge === edge.id).sort((a, b) => a.from - b.from);
+export const straightMouths: (piece: Piece, edge: Edge) => Path = rememberedForBoth((piece: Piece, edge: Edge) => {
+	const corners = cornersOf(edge.path);
+	const darts = piece.darts
+		.filter(({ edge: id, from, to }) => id === edge.id && corners.some((s) => s > from + joined && s < to - joined))
+		.sort((a, b) => a.from - b.from);
 	if (darts.length === 0) return edge.path;
 	const parts: Path[] = [];
 	let done = 0;
@@ -20,4 +24,4 @@ export function straightMouths(piece: Piece, edge: Edge): Path {
 	const length = pathLength(edge.path);
 	if (length - done > joined) parts.push(portion(edge.path, done, length));
 	return joinedPaths(...parts);
-}
+});

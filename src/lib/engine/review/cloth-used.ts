@@ -1,6 +1,5 @@
 /** What the cloth that was cut still holds, edge by edge, now that the lines have moved over it. */
 import { fitted } from '../geometry/accuracy.ts';
-import { straightMouths } from '../draft/straight-mouths.ts';
 import { undividedName } from '../draft/undivided-name.ts';
 import { usualBands } from './bands.ts';
 import { edgePairs, piecePairs } from './same-feature.ts';
@@ -36,9 +35,8 @@ export function clothUsed(draft: Draft, cloth: CutCloth): ClothUsed[] {
 		.filter(({ after }) => after.edge.kind !== 'fold')
 		.map(({ name, before, after }) => {
 			const allowance = allowanceOf(cloth.allowances, name);
-			const places = namedPlaces(before.piece, before.edge, before.path).map(({ s }) => s);
-			const line = after.path === after.edge.path ? straightMouths(after.piece, after.edge) : after.path;
-			const outward = Math.max(0, greatestMove(lineMove(before.path, line), places, 'outward').move);
+			const places = namedPlaces(before).map(({ s }) => s);
+			const outward = Math.max(0, greatestMove(lineMove(before.path, after.path), places, 'outward').move);
 			const room = Math.max(0, allowance - keep - (cloth.clipped ?? 0));
 			const short = outward - room > overrun ? outward - room : 0;
 			return { name, piece: after.piece, edge: after.edge, allowance, room, outward, short };

@@ -6,12 +6,15 @@ import { levelNames } from '../draft/round.ts';
 import { levelOnEdge } from '../draft/level.ts';
 import { nameOf } from '../draft/find.ts';
 import { outlineOf } from '../draft/outline.ts';
-import { pathLength } from '../geometry/path.ts';
+import { measured } from '../geometry/accuracy.ts';
+import { nearestOn } from '../geometry/nearest.ts';
+import { pathLength, pointAt } from '../geometry/path.ts';
+import { straightMouths } from '../draft/straight-mouths.ts';
 import { undividedName } from '../draft/undivided-name.ts';
-import { edgePairs, piecePairs, type EdgePair, type PiecePair } from './same-feature.ts';
+import { edgePairs, piecePairs, type EdgePair, type LaidEdge, type PiecePair } from './same-feature.ts';
 import { greatestMove, lineMove, moveAt } from './edge-moves.ts';
-import type { Draft, Edge, Piece } from '../draft/types.ts';
-import type { Path, Point } from '../geometry/types.ts';
+import type { Draft, Piece } from '../draft/types.ts';
+import type { Point } from '../geometry/types.ts';
 
 /** mm square across the line before, positive outward; `at` names a place on it: `start`, a level, a notch, `finish`. */
 export interface NamedMove {
@@ -92,7 +95,7 @@ function pieceChange({ name, before, after }: PiecePair): PieceChange {
 /** One edge before and after. */
 export function edgeChange({ name, before, after }: EdgePair): EdgeChange {
 	const lines = lineMove(before.path, after.path);
-	const places = namedPlaces(before.piece, before.edge, before.path);
+	const places = namedPlaces(before);
 	const greatest = greatestMove(
 		lines,
 		places.map((place) => place.s),
@@ -113,16 +116,19 @@ interface NamedPlace {
 	readonly s: number;
 }
 
-/** Ends, levels and notches of an edge in order along `path`, which may be the edge turned over. */
-export function namedPlaces(piece: Piece, edge: Edge, path: Path): NamedPlace[] {
-	const length = pathLength(edge.path);
-	const turned = path !== edge.path;
+/** Ends, levels and notches of an edge, in order along its line as it is laid. */
+export function namedPlaces({ piece, edge, path, turned }: LaidEdge): NamedPlace[] {
 	const inner: NamedPlace[] = [];
 	for (const level of levelNames(piece)) {
 		levelOnEdge(piece, edge, level).forEach((s, i) => inner.push({ at: i === 0 ? level : `${level} ${i + 1}`, s }));
 	}
 	for (const notch of piece.notches) if (notch.edge === edge.id) inner.push({ at: notch.id, s: notch.at });
-	const laid = inner.map(({ at, s }) => ({ at, s: turned ? length - s : s })).sort((a, b) => a.s - b.s);
+	const length = pathLength(path);
+	const shorter = pathLength(edge.path) - length;
+	// Where a mouth was straightened, a place behind it has come nearer to the start by as much.
+	const onLine = (s: number) =>
+		shorter > measured ? nearestOn(straightMouths(piece, edge), pointAt(edge.path, s), measured).s : s;
+	const laid = inner.map(({ at, s }) => ({ at, s: turned ? length - onLine(s) : onLine(s) })).sort((a, b) => a.s - b.s);
 	return [{ at: 'start', s: 0 }, ...laid, { at: 'finish', s: length }];
 }
 

@@ -3,7 +3,8 @@
  * wearer's right and left.
  */
 import { edgeOf, findPiece, nameOf } from '../draft/find.ts';
-import { undividedName } from '../draft/undivided-name.ts';
+import { sideOfName, undividedName } from '../draft/undivided-name.ts';
+import { straightMouths } from '../draft/straight-mouths.ts';
 import { movePath, reflection } from '../geometry/motion.ts';
 import { pathEnd, pathStart, reversedPath } from '../geometry/path.ts';
 import type { Draft, Edge, Piece } from '../draft/types.ts';
@@ -16,12 +17,22 @@ export interface PiecePair {
 	readonly after?: Piece;
 }
 
+/** An edge as it is laid to be compared. */
+export interface LaidEdge {
+	readonly piece: Piece;
+	readonly edge: Edge;
+	/** Its line, the mouths of trued darts straight across. */
+	readonly path: Path;
+	/** Turned over, to lie on the left half of a piece that was opened: walked the other way. */
+	readonly turned: boolean;
+}
+
 /** The same edge before and after, both laid as in the draft where it is divided further. */
 export interface EdgePair {
 	/** `front@left/side`. */
 	readonly name: string;
-	readonly before: { readonly piece: Piece; readonly edge: Edge; readonly path: Path };
-	readonly after: { readonly piece: Piece; readonly edge: Edge; readonly path: Path };
+	readonly before: LaidEdge;
+	readonly after: LaidEdge;
 }
 
 /** The pieces of both drafts, in the order of the later one, those that are gone at the end. */
@@ -51,39 +62,32 @@ export function edgePairs({ name, before, after }: PiecePair): EdgePair[] {
 	if (!before || !after) return [];
 	const pairs: EdgePair[] = [];
 	for (const edge of after.edges) {
-		const same = edgeOf(before, edge.id);
+		const same = edgeOf(before, edge.id) ?? edgeOf(before, undividedName(edge.id));
 		if (same) {
 			pairs.push({
 				name: nameOf(name, edge.id),
-				before: { piece: before, edge: same, path: same.path },
-				after: { piece: after, edge, path: edge.path }
-			});
-			continue;
-		}
-		const half = edgeOf(before, undividedName(edge.id));
-		if (half) {
-			pairs.push({
-				name: nameOf(name, edge.id),
-				before: { piece: before, edge: half, path: onItsSide(before, half, edge.id) },
-				after: { piece: after, edge, path: edge.path }
+				before: laid(before, same, edge.id),
+				after: laid(after, edge, edge.id)
 			});
 			continue;
 		}
 		for (const part of before.edges) {
-			if (undividedName(part.id) !== edge.id || part.id === edge.id) continue;
+			if (undividedName(part.id) !== edge.id) continue;
 			pairs.push({
 				name: nameOf(name, part.id),
-				before: { piece: before, edge: part, path: part.path },
-				after: { piece: after, edge, path: onItsSide(after, edge, part.id) }
+				before: laid(before, part, part.id),
+				after: laid(after, edge, part.id)
 			});
 		}
 	}
 	return pairs;
 }
 
-/** An edge of a piece on the fold, as it lies on the right or the left half of the opened piece. */
-function onItsSide(piece: Piece, edge: Edge, divided: string): Path {
+/** An edge as it lies under the name that it has in the draft that is divided further. */
+function laid(piece: Piece, edge: Edge, divided: string): LaidEdge {
+	const path = straightMouths(piece, edge);
 	const fold = piece.edges.find((one) => one.kind === 'fold');
-	if (!fold || !divided.endsWith('@left')) return edge.path;
-	return reversedPath(movePath(reflection(pathStart(fold.path), pathEnd(fold.path)), edge.path));
+	if (!fold || edge.id === divided || sideOfName(divided) !== 'left') return { piece, edge, path, turned: false };
+	const over = reflection(pathStart(fold.path), pathEnd(fold.path));
+	return { piece, edge, path: reversedPath(movePath(over, path)), turned: true };
 }
