@@ -30,8 +30,8 @@ test('printing takes the paper and the lines that were chosen @desktop', async (
 	const here = `${await demoGarment(request)}/versions/2`;
 	await page.goto(here);
 	const form = page.locator(`form[action="${here}/pattern.pdf"]`);
-	await form.getByText('one large sheet').click();
-	await form.getByText('stitching only').click();
+	await form.getByRole('radio', { name: 'one large sheet' }).check();
+	await form.getByRole('radio', { name: 'stitching only' }).check();
 	const asked = await form.evaluate((element) =>
 		new URLSearchParams(new FormData(element as HTMLFormElement) as never).toString()
 	);
