@@ -1,4 +1,5 @@
-import type { EdgePlace, InnerPoint } from '../draft/types.ts';
+import type { EdgePlace, InnerPoint, Place } from '../draft/types.ts';
+import { mirroredPlace } from './fields.ts';
 
 /** An inner point named on the undivided draft, named on the part that the alteration reaches. */
 export function onSide(
@@ -25,5 +26,16 @@ export function placeOnSide(
 	const [piece, edge] = at.edge.split('/');
 	const pieceName = pieceSide && !piece.includes('@') ? `${piece}@${pieceSide}` : piece;
 	const edgeName = edgeSide && !edge.includes('@') ? `${edge}@${edgeSide}` : edge;
-	return { ...at, edge: `${pieceName}/${edgeName}` };
+	const name = `${pieceName}/${edgeName}`;
+	return { ...placeOnPart(name, at), edge: name };
+}
+
+/** A place as said of the undivided edge, on one part of it: the left half of an opened fold piece runs the other way. */
+export function placeOnPart<P extends Place>(edge: string, at: P): P {
+	return runsBack(edge) ? mirroredPlace(at) : at;
+}
+
+/** Whether an edge, named whole, is the left half of an undivided one, in one piece with the right half. */
+export function runsBack(edge: string): boolean {
+	return edge.endsWith('@left');
 }

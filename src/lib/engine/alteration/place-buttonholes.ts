@@ -21,6 +21,7 @@ import { outlineOf } from '../draft/outline.ts';
 import { findPlace } from '../draft/place.ts';
 import { inches } from '../draft/say.ts';
 import type { Draft, Edge, Piece, Place } from '../draft/types.ts';
+import { placeOnPart } from './inner-point-on-side.ts';
 import { isRefused, noPlace, refused } from './refusal.ts';
 import { edgeInWords, sentenceCase } from './ride-edges.ts';
 import type { Outcome, Remark } from './types.ts';
@@ -109,10 +110,11 @@ function fixedPlaces(
 	const at: number[] = [];
 	const onEdge: number[] = [];
 	for (const place of fullest ? [first, fullest, last] : [first, last]) {
-		const found = findPlace(draft, nameOf(piece, edge.id), place);
+		const own = placeOnPart(nameOf(piece, edge.id), place);
+		const found = findPlace(draft, nameOf(piece, edge.id), own);
 		if ('problem' in found) return noPlace(found.problem, place);
 		onEdge.push(found.s);
-		at.push(onCentreLine(piece, edge, line, place, found.s));
+		at.push(onCentreLine(piece, edge, line, own, found.s));
 	}
 	const [low, high] = [Math.min(...onEdge), Math.max(...onEdge)];
 	const mouth = piece.darts.find((dart) => dart.edge === edge.id && dart.to > low && dart.from < high);

@@ -1,11 +1,12 @@
 import type { Point } from '../geometry/types.ts';
-import type { Draft, Edge, InnerPoint, Piece, Place } from './types.ts';
+import type { Draft, Edge, InnerPoint, Notch, Piece, Place } from './types.ts';
 import { joined } from '../geometry/accuracy.ts';
 import { pathLength, pointAt, tangentAt } from '../geometry/path.ts';
 import { add, distance, outward, scale, subtract, unit } from '../geometry/point.ts';
 import { findEdge, findMark, findNotch, findPiece, findSeam, nameOf, notchOf, splitName } from './find.ts';
 import { edgeStitchedLength, fromStitched, toStitched } from './length.ts';
 import { levelOnEdge, levelParts } from './level.ts';
+import { sideOfName, undividedName } from './undivided-name.ts';
 import { mateOnSeam, seamRun, type SeamEdge, type SeamSide } from './seam.ts';
 
 /*
@@ -88,7 +89,9 @@ export function findInnerPoint(draft: Draft, pieceId: string, inner: InnerPoint)
 		return { problem: `There is no piece ${pieceId}. The draft has ${listed(draft.pieces.map(({ id }) => id))}.` };
 	}
 	if ('mark' in inner) {
-		const mark = findMark(draft, nameOf(pieceId, inner.mark))?.mark;
+		// What lies on the middle of an opened piece has no side of its own.
+		const own = findMark(draft, nameOf(pieceId, inner.mark));
+		const mark = (own ?? findMark(draft, nameOf(pieceId, undividedName(inner.mark))))?.mark;
 		if (mark === undefined) return { problem: `${pieceId} has no mark ${inner.mark}.` };
 		const toward = pointOnEdge(draft, pieceId, inner.toward);
 		if ('problem' in toward) return toward;
@@ -139,7 +142,7 @@ function placeOnEdge(piece: Piece, edge: Edge, name: string, length: number, pla
 		return typeof s === 'number' ? { stitched: toStitched(piece, edge, s), s } : s;
 	}
 	if ('notch' in place) {
-		const notch = notchOf(piece, place.notch);
+		const notch = notchOn(piece, edge, place.notch);
 		if (notch === undefined) return { problem: noNotch(piece, place.notch) };
 		if (notch.edge !== edge.id) {
 			return { problem: `The notch ${place.notch} is on ${nameOf(piece, notch.edge)}, not on ${name}.` };
@@ -186,15 +189,15 @@ function notchOnRun(
 ): { readonly stitched: number; readonly at: { readonly walked: SeamEdge; readonly s: number } } | Problem {
 	const seam = findSeam(draft, seamId)!;
 	const sideA = seamRun(draft, seam, 'a');
-	const found = sideA.filter(({ piece, edge }) => notchOf(piece, id)?.edge === edge.id);
+	const found = sideA.filter(({ piece, edge }) => notchOn(piece, edge, id)?.edge === edge.id);
 	if (found.length === 0) return { problem: `Side a of the seam ${seamId} has no notch ${id}.` };
 	if (found.length > 1) {
-		const names = found.map(({ piece }) => nameOf(piece, id));
+		const names = found.map(({ piece, edge }) => nameOf(piece, notchOn(piece, edge, id)!.id));
 		return {
 			problem: `The seam ${seamId} has more than one notch ${id}: ${listed(names)}. Give them names of their own.`
 		};
 	}
-	const onA = nameOf(found[0].piece, id);
+	const onA = nameOf(found[0].piece, notchOn(found[0].piece, found[0].edge, id)!.id);
 	const name = side === 'a' ? onA : mateOnSeam(draft, seam, 'a', onA);
 	if (name === undefined) return { problem: `The notch ${onA} has no mate on side b of the seam ${seamId}.` };
 	const { piece, notch } = findNotch(draft, name)!;
@@ -204,6 +207,12 @@ function notchOnRun(
 		stitched: walked.startsAt + (walked.reversed ? walked.length - onEdge : onEdge),
 		at: { walked, s: notch.at }
 	};
+}
+
+/** A notch by its plain id; on the half of an opened piece also by the id that both halves' notches had. */
+function notchOn(piece: Piece, edge: Edge, id: string): Notch | undefined {
+	const side = sideOfName(edge.id);
+	return notchOf(piece, id) ?? (side && notchOf(piece, `${id}@${side}`));
 }
 
 /** The one crossing, or the nth from the start where the place says which. */

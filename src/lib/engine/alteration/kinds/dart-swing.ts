@@ -21,6 +21,7 @@ import { inches } from '../../draft/say.ts';
 import { sideOfName, undividedName } from '../../draft/undivided-name.ts';
 import type { Dart, Draft, Piece, Place } from '../../draft/types.ts';
 import { feature, id, mirroredPlace, on, place } from '../fields.ts';
+import { placeOnPart } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
 import { bridgeBetween, inOutlineOrder, reassemble, type Fate } from '../reassemble.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
@@ -87,7 +88,7 @@ function swing(draft: Draft, name: string, alteration: DartSwingAlteration): Out
 	const target = edgeOnPart(draft, piece, dart, alteration.edge);
 	if (!target) return noPlace(`There is no edge ${alteration.edge} on ${piece.name} for the dart to open on.`);
 	if (piece.edges[target.index].kind === 'fold') return refused('dart-on-fold', onFold(piece.name));
-	const at = findPlace(draft, target.name, alteration.at);
+	const at = findPlace(draft, target.name, placeOnPart(target.name, alteration.at));
 	if ('problem' in at) return noPlace(at.problem, alteration.at);
 	if (dartSwing.isNothing(alteration)) return { draft, touched: [], remarks: [] };
 	if (dart.widths.length > 0)

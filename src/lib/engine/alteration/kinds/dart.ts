@@ -12,7 +12,7 @@ import { contains } from '../../geometry/contains.ts';
 import { sideOfName } from '../../draft/undivided-name.ts';
 import { crossesOtherDart, mouthOfWidth } from '../dart-mouth.ts';
 import { amount, feature, id, innerPoint, mirroredInnerPoint, mirroredPlace, on, place } from '../fields.ts';
-import { onSide } from '../inner-point-on-side.ts';
+import { onSide, placeOnPart } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
 import { edgeIds, reachedFeatures } from '../sides.ts';
@@ -67,7 +67,7 @@ export const dart: Kind<DartAlteration> = {
 function addDart(draft: Draft, edgeName: string, alteration: DartAlteration): Outcome {
 	const { piece, edge } = findEdge(draft, edgeName)!;
 	if (edge.kind === 'fold') return refused('dart-on-fold', onFold(piece.name));
-	const at = findPlace(draft, edgeName, alteration.at);
+	const at = findPlace(draft, edgeName, placeOnPart(edgeName, alteration.at));
 	if ('problem' in at) return noPlace(at.problem, alteration.at);
 	if (dart.isNothing(alteration)) return { draft, touched: [], remarks: [] };
 	const inner = findInnerPoint(draft, piece.id, onSide(alteration.point!, sideOfName(piece.id), sideOfName(edge.id)));

@@ -5,6 +5,7 @@ import { findEdge } from '../../draft/find.ts';
 import { edgeStitchedLength } from '../../draft/length.ts';
 import type { Draft, Place } from '../../draft/types.ts';
 import { amount, feature, id, mirroredPlace, on, place } from '../fields.ts';
+import { placeOnPart, runsBack } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
 import { moveAlong, type RunAmount } from '../move-along.ts';
 import { amountAlong, type PinnedAmount } from '../pins.ts';
@@ -55,7 +56,7 @@ export const edge: Kind<EdgeAlteration> = {
 				return refused('same-place', 'Two pins of this alteration are at one place. Give that place one amount.');
 			const { piece, edge: found } = findEdge(reached.draft, name)!;
 			runs.push({
-				run: [{ piece, edge: found, reversed: false, startsAt: 0, length: edgeStitchedLength(piece, found) }],
+				run: [{ piece, edge: found, reversed: runsBack(name), startsAt: 0, length: edgeStitchedLength(piece, found) }],
 				along
 			});
 		}
@@ -64,12 +65,16 @@ export const edge: Kind<EdgeAlteration> = {
 	}
 };
 
+/** The pins in mm along the undivided edge. */
 function pinsOn(draft: Draft, name: string, alteration: EdgeAlteration): PinnedAmount[] | Refused {
 	const pins: PinnedAmount[] = [];
+	const { piece, edge: found } = findEdge(draft, name)!;
+	const length = edgeStitchedLength(piece, found);
+	const back = runsBack(name);
 	for (const pin of alteration.pins) {
-		const found = findPlace(draft, name, pin.at);
-		if ('problem' in found) return noPlace(found.problem, pin.at);
-		pins.push({ at: found.stitched, amount: pin.move ?? 0 });
+		const at = findPlace(draft, name, placeOnPart(name, pin.at));
+		if ('problem' in at) return noPlace(at.problem, pin.at);
+		pins.push({ at: back ? length - at.stitched : at.stitched, amount: pin.move ?? 0 });
 	}
 	return pins;
 }

@@ -9,6 +9,7 @@ import type { MovedEdge } from '../../geometry/move-outline.ts';
 import { joined } from '../../geometry/accuracy.ts';
 import { pathLength } from '../../geometry/path.ts';
 import { feature, id, mirroredPlace, on, place } from '../fields.ts';
+import { placeOnPart, runsBack } from '../inner-point-on-side.ts';
 import { turnsAt, type Turn } from '../joint.ts';
 import type { Kind } from '../kind.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
@@ -60,7 +61,7 @@ export const smooth: Kind<SmoothAlteration> = {
 	names: (alteration) => [alteration.edge],
 	mirrored: ({ end, at, ...alteration }) => ({
 		...alteration,
-		...(end && { end: end === 'start' ? 'finish' : 'start' }),
+		...(end && { end: opposite(end) }),
 		...(at && { at: mirroredPlace(at) })
 	}),
 	carry(draft, alteration) {
@@ -72,12 +73,16 @@ export const smooth: Kind<SmoothAlteration> = {
 	}
 };
 
+function opposite(end: 'start' | 'finish'): 'start' | 'finish' {
+	return end === 'start' ? 'finish' : 'start';
+}
+
 function inside(draft: Draft, alteration: SmoothAlteration, at: Place): Outcome {
 	const reached = reachedFeatures(draft, alteration.edge, alteration.on, edgeIds);
 	if (isRefused(reached)) return reached;
 	let result: Carried = { draft: reached.draft, touched: [], remarks: [] };
 	for (const name of reached.names) {
-		const found = findPlace(result.draft, name, at);
+		const found = findPlace(result.draft, name, placeOnPart(name, at));
 		if ('problem' in found) return noPlace(found.problem, at);
 		const { piece, edge } = findEdge(result.draft, name)!;
 		const line = smoothedInside(piece, edge, found.s, alteration.reach);
@@ -126,7 +131,8 @@ function gatherTurns(
 					'fold-fixed',
 					`${edge.name} of ${piece.name} is cut on the fold and stays straight. Smooth the edge that meets it.`
 				);
-			for (const turn of turnsAt(reached.draft, name, end)) {
+			const own = runsBack(name) ? opposite(end) : end;
+			for (const turn of turnsAt(reached.draft, name, own)) {
 				const key = `${nameOf(turn.piece, turn.edge.id)} ${turn.end}`;
 				const before = turns.get(key);
 				turns.set(key, turn);

@@ -4,6 +4,7 @@ import { findPiece, splitName } from '../../draft/find.ts';
 import { undividedName } from '../../draft/undivided-name.ts';
 import type { Draft } from '../../draft/types.ts';
 import { amount, edgePlace, feature, id, mirroredPlace, on } from '../fields.ts';
+import { placeOnPart } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
 import { isRefused } from '../refusal.ts';
 import { partSides, reachedPieces } from '../sides.ts';
@@ -88,7 +89,8 @@ function cutsOnPart(draft: Draft, pieceId: string, cut: Slash, on: On): Slash[] 
 			const own = side && piece.edges.some((edge) => edge.id === `${undividedName(bare)}@${side}`);
 			return `${pieceId}/${own || (side && piece.darts.some((dart) => dart.id === `${bare}@${side}`)) ? `${undividedName(bare)}@${side}` : bare}`;
 		};
-		const end = (one: CutEnd): CutEnd => ('dart' in one ? { dart: name(one.dart) } : { ...one, edge: name(one.edge) });
+		const end = (one: CutEnd): CutEnd =>
+			'dart' in one ? { dart: name(one.dart) } : { ...placeOnPart(name(one.edge), one), edge: name(one.edge) };
 		return { ...cut, piece: pieceId, from: end(cut.from), to: end(cut.to), keep: name(cut.keep) };
 	});
 }
