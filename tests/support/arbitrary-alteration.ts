@@ -23,7 +23,19 @@ export interface Recipe {
 	readonly depth: number;
 }
 
-const kinds = ['seam', 'edge', 'dart', 'dart-set', 'dart-swing', 'fold-dart', 'spread'] as const;
+const kinds = [
+	'seam',
+	'edge',
+	'dart',
+	'dart-set',
+	'dart-swing',
+	'fold-dart',
+	'spread',
+	'true-dart',
+	'true-seam',
+	'smooth',
+	'mark'
+] as const;
 
 export const recipe: fc.Arbitrary<Recipe> = fc.record({
 	kind: fc.constantFrom(...kinds, 'seam' as const, 'seam' as const, 'edge' as const),
@@ -134,7 +146,56 @@ export function alterationFrom(draft: Draft, made: Recipe, id: string): object |
 				]
 			};
 		}
+		case 'true-dart': {
+			const dart = pick(draft.pieces.flatMap((piece) => piece.darts.map((one) => `${piece.id}/${one.id}`)));
+			return dart === undefined ? undefined : { ...base, dart, reach: 5 + 60 * made.depth };
+		}
+		case 'true-seam': {
+			const seam = pick(draft.seams);
+			if (!seam) return undefined;
+			const end = first.way % 2 === 0 ? 'start' : 'finish';
+			const where = made.even ? { end } : { at: first.way < 4 ? { fraction: first.share } : { end } };
+			return { ...base, seam: seam.id, ...where, take: (['a', 'b', 'half'] as const)[made.which % 3] };
+		}
+		case 'smooth': {
+			const { piece, edge } = pick(edges)!;
+			const where = made.even ? { end: first.way % 2 === 0 ? 'start' : 'finish' } : { at: { fraction: first.share } };
+			return { ...base, edge: `${piece.id}/${edge.id}`, ...where, reach: 5 + 60 * made.depth };
+		}
+		case 'mark':
+			return { ...base, ...markOn(pick(edges)!, first, made, id) };
 	}
+}
+
+/** A mark added, moved or taken off, or buttonholes where an edge laps. */
+function markOn(
+	{ piece, edge }: { readonly piece: Piece; readonly edge: Piece['edges'][number] },
+	{ way, share, amount }: Recipe['places'][number],
+	made: Recipe,
+	id: string
+): object {
+	const at = { edge: `${piece.id}/${edge.id}`, fraction: share };
+	const inside = { from: at, in: 10 + 60 * made.depth };
+	const [notch] = piece.notches;
+	const acts = [
+		{ notch: { id: `${id}-notch`, at } },
+		{ set: { id: `${id}-point`, kind: 'point', at: inside } },
+		{ move: { id: 'bust-point', to: inside } },
+		notch ? { move: { id: notch.id, to: { ...at, edge: `${piece.id}/${notch.edge}` } } } : { remove: 'bust-point' },
+		notch ? { remove: notch.id } : { set: { id: 'bust-point', kind: 'bust-point', at: inside } }
+	];
+	const lapped = piece.edges.find(({ lap }) => lap > 0);
+	const closing = lapped && {
+		buttonholes: {
+			edge: `${piece.id}/${lapped.id}`,
+			first: { end: 'start', offset: 10 + 10 * share },
+			last: { end: 'finish', offset: 10 },
+			count: 2 + Math.round(Math.abs(amount)),
+			button: { diameter: 8, thickness: 2 },
+			direction: made.even ? 'across' : 'along'
+		}
+	};
+	return { piece: piece.id, ...(way > 4 && closing ? closing : acts[way % acts.length]) };
 }
 
 /** One of several places along a line, in order, so that few of them fall together. */
