@@ -75,7 +75,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 			version: versions.find((one) => one.id === version)!.number,
 			how: how === 'altered' ? settledBy(page, alteration) : note === '' ? 'left as it is' : note
 		})),
-		fittings: fittingRows(page, versions, today, unit),
+		fittings: fittingRows(page, versions, previews, today, unit),
 		notes: page.notes.map(({ id, text: words, at, feature }) => ({
 			id,
 			words,

@@ -1,5 +1,6 @@
-import type { GarmentPage } from '$lib/server/journal/pages.ts';
+import type { GarmentPage, Preview } from '$lib/server/journal/pages.ts';
 import type { Alteration, Fitting, Version } from '$lib/server/journal/records.ts';
+import { findDart, findFoldDart } from '$lib/engine/index.ts';
 import type { Draft } from '$lib/engine/index.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { dayNear } from '$lib/ui/garment/day-near.ts';
@@ -9,28 +10,51 @@ import { alterationWords, greatestAmount } from '$lib/ui/fitting/alteration-word
 import { inSentence } from '$lib/ui/fitting/feature-names.ts';
 
 /** What each fitting did, the latest first: its alterations with the greatest amount of each. */
-export function fittingRows(page: GarmentPage, versions: readonly Version[], today: string, unit: Unit) {
+export function fittingRows(
+	page: GarmentPage,
+	versions: readonly Version[],
+	previews: ReadonlyMap<string, Preview>,
+	today: string,
+	unit: Unit
+) {
 	return page.fittings
 		.map(({ fitting, alterations }) => ({
 			id: fitting.id,
 			name: fittingName(fitting),
 			when: dayNear(fitting.date, today, 'plain'),
 			open: fitting.closedAt === null,
-			alterations: alterations.map((alteration) => alterationRow(alteration, carriedOnto(fitting, versions), unit))
+			alterations: alterations.map((alteration) =>
+				alterationRow(alteration, toldAgainst(alteration, draftsOf(fitting, versions, previews)), unit)
+			)
 		}))
 		.reverse();
 }
 
-/** The draft that a fitting's alterations were, or would be, carried to. */
-function carriedOnto({ carriedInto, closedAt, on }: Fitting, versions: readonly Version[]): Draft {
-	const number = carriedInto !== null ? carriedInto - 1 : closedAt === null ? versions.length - 1 : on;
-	return versions[number]!.draft;
+/** The drafts that a fitting's alterations were, or would be, carried from and to. */
+function draftsOf(
+	{ id, carriedInto, on }: Fitting,
+	versions: readonly Version[],
+	previews: ReadonlyMap<string, Preview>
+): readonly [before: Draft, after: Draft] {
+	const preview = previews.get(id);
+	if (preview) return [preview.before, preview.after];
+	return carriedInto === null
+		? [versions[on]!.draft, versions[on]!.draft]
+		: [versions[carriedInto - 1]!.draft, versions[carriedInto]!.draft];
+}
+
+/** The draft to look an alteration's things up in: the one before, unless its dart was made at the same fitting. */
+function toldAgainst({ intent }: Alteration, [before, after]: readonly [Draft, Draft]): Draft {
+	const dart = 'dart' in intent && typeof intent.dart === 'string' ? intent.dart : undefined;
+	return dart === undefined || findDart(before, dart) || findFoldDart(before, dart) ? before : after;
 }
 
 function alterationRow(alteration: Alteration, draft: Draft, unit: Unit) {
 	const { id, number, state, intent, reason, withdrawal } = alteration;
-	const { subject, sides, amounts } = alterationWords(draft, intent, unit);
+	const { subject, done, sides, amounts } = alterationWords(draft, intent, unit);
 	const most = greatestAmount(amounts);
+	// What moved no line has no amount to stand at the right: its words do.
+	const said = most === undefined ? done : most.way === undefined ? most.word : undefined;
 	const place = most && most.place !== '' ? `, ${inSentence(most.place)}` : '';
 	const mark: 'not-read' | 'withdrawn' | 'standing' =
 		state === 'not-read' ? 'not-read' : state === 'withdrawn' || withdrawal ? 'withdrawn' : 'standing';
