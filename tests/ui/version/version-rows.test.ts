@@ -33,7 +33,7 @@ test('only the pieces that a seam is sewn of are changed by it', () => {
 });
 
 test('darts and corners hold unless a query says otherwise', () => {
-	expect(checkRows(demoDraft, [])).toMatchObject([
+	expect(checkRows(demoDraft, [], 'in')).toMatchObject([
 		{ what: 'Darts true', words: 'front and second darts: legs alike to 1/16″', asked: 0 },
 		{ what: 'Corners smooth', asked: 0 }
 	]);
@@ -42,7 +42,7 @@ test('darts and corners hold unless a query says otherwise', () => {
 		{ code: 'seam-corner', where: 'side' },
 		{ code: 'seam-corner', where: 'shoulder' }
 	];
-	expect(checkRows(demoDraft, asked).map((row) => row.asked)).toEqual([1, 2]);
+	expect(checkRows(demoDraft, asked, 'cm').map((row) => row.asked)).toEqual([1, 2]);
 });
 
 const query = (code: string, where: string) =>

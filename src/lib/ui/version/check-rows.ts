@@ -1,4 +1,7 @@
 import type { Draft, Query } from '../../engine/index.ts';
+import { formatLength } from '../../measure/format-length.ts';
+import { inch } from '../../measure/units.ts';
+import type { Unit } from '../../measure/units.ts';
 import { inSentence, listed } from '../fitting/feature-names.ts';
 
 /** What was looked at besides the seams: that it holds, or how many queries say otherwise. */
@@ -8,10 +11,13 @@ export interface CheckRow {
 	readonly asked: number;
 }
 
+/** Legs that differ by more are asked about, mm. */
+const alike = inch / 16;
+
 type Asked = Pick<Query, 'code' | 'where'>;
 
 /** Darts true and corners smooth, as the queries of a version have it. A draft without darts has no row for them. */
-export function checkRows(draft: Draft, queries: readonly Asked[]): readonly CheckRow[] {
+export function checkRows(draft: Draft, queries: readonly Asked[], unit: Unit): readonly CheckRow[] {
 	const count = (code: string) => queries.filter((query) => query.code === code).length;
 	const darts = draft.pieces.flatMap((piece) => piece.darts.map(({ name }) => inSentence(name.replace(/ dart$/i, ''))));
 	const [legs, corners] = [count('dart-legs'), count('seam-corner')];
@@ -20,7 +26,10 @@ export function checkRows(draft: Draft, queries: readonly Asked[]): readonly Che
 			? [
 					{
 						what: legs === 0 ? 'Darts true' : 'Darts',
-						words: legs === 0 ? `${dartWords(darts)}: legs alike to 1/16″` : 'the legs of some differ, see below',
+						words:
+							legs === 0
+								? `${dartWords(darts)}: legs alike to ${formatLength(alike, unit, { denominator: 16 }).text}`
+								: 'the legs of some differ, see below',
 						asked: legs
 					}
 				]

@@ -26,7 +26,12 @@ const isTrueSeam = (way: Way): way is TrueSeam => way.kind === 'true-seam' && 't
 /** `longer`: by how much side b is longer than it is meant to be, mm. */
 function trueSeamWords(draft: Draft, seam: string, longer: number, take: TrueSeam['take'], unit: Unit): string {
 	const amount = (mm: number) => formatLength(mm, unit, { denominator: 16, sign: 'never' }).text;
-	const [a, b] = layerNames(draft, seam).map(inSentence);
+	const [a, b] = layerNames(draft, seam).map((names) =>
+		names
+			.split(/(?<= and |, )/)
+			.map(inSentence)
+			.join('')
+	);
 	const [long, short] = longer > 0 ? [b, a] : [a, b];
 	if (take === 'half') return `Share it: ${amount(longer / 2)} off the ${long}, onto the ${short}`;
 	const side = take === 'a' ? a : b;

@@ -80,7 +80,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 			...(darts > 0 ? [counted(darts, 'dart', 'darts')] : []),
 			'every corner tried'
 		].join(', '),
-		checks: checkRows(draft, version.queries),
+		checks: checkRows(draft, version.queries, unit),
 		queries: queries.map(({ settled, ways, ...row }) => ({
 			...row,
 			ways: ways.map((way) => settleWords(draft, row, way, unit)),
@@ -92,10 +92,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 			})
 		})),
 		ease: easeOfVersion(page, version, before),
-		sheets: sheetMap(
-			patternInput(page, version, { allowances, lines: 'with allowances', unit }),
-			unit === 'in' ? 'Letter' : 'A4'
-		),
+		sheets: sheetMap(patternInput(page, version, { allowances, lines: 'with allowances', unit }), 'A4'),
 		usualSeam: allowances.default,
 		isLining: page.lining?.version === number
 	};

@@ -13,7 +13,8 @@ export function madeBy(page: GarmentPage, version: Version, before: Draft | unde
 	const day = dayWords(localDay(new Date(version.createdAt)));
 	if (version.reason === 'base' || !before) {
 		const [from] = stationNotes({ kind: 'version', version }, unit);
-		const name = version.sourceName === '' ? '' : `, ${version.sourceName}`;
+		const said = version.sourceName === '' || version.sourceName.toLowerCase() === from.toLowerCase();
+		const name = said ? '' : `, ${version.sourceName}`;
 		return {
 			caption: `${from}${name}, ${day}`,
 			words: `${atStart(from)}${name}.`,
