@@ -7,6 +7,7 @@ import { crossings } from '../geometry/crossings.ts';
 import { contains } from '../geometry/contains.ts';
 import { joined, measured } from '../geometry/accuracy.ts';
 import { movePath, movePoint } from '../geometry/motion.ts';
+import { nearestOn } from '../geometry/nearest.ts';
 import { distance, midpoint } from '../geometry/point.ts';
 import { pathEnd, pathLength, pathStart, pointAt, portion, straight } from '../geometry/path.ts';
 import type { Motion, Path, Point, Segment } from '../geometry/types.ts';
@@ -62,10 +63,9 @@ export function reassemble(
 	const carried = (edgeId: string, s: number, side: 'before' | 'after') =>
 		carriedOn(rebuilt[piece.edges.findIndex((edge) => edge.id === edgeId)].runs, s, side);
 	const fateAt = (point: Point): Fate => regions.find((region) => contains(region.outline, point))?.fate ?? 'kept';
-	const ride = (point: Point): Point => {
-		const fate = fateAt(point);
-		return fate === 'kept' || fate === 'dropped' ? point : movePoint(fate, point);
-	};
+	const ride = (point: Point): Point => moved(point, fateAt(point));
+	const isOnBound = (point: Point) =>
+		regions.some((region) => nearestOn(region.outline, point, measured).distance <= onBound);
 	const lostNotches: string[] = [];
 	const cutMouths: Dart[] = [];
 	const darts: Dart[] = piece.darts.flatMap((dart) => {
@@ -75,7 +75,9 @@ export function reassemble(
 			cutMouths.push(dart);
 			return [];
 		}
-		return [{ ...dart, from: from.s, to: to.s, point: ride(dart.point) }];
+		// A point on the line of the cut goes with its mouth.
+		const fate = isOnBound(dart.point) ? from.run.fate : fateAt(dart.point);
+		return [{ ...dart, from: from.s, to: to.s, point: moved(dart.point, fate) }];
 	});
 	return {
 		piece: {
@@ -102,6 +104,13 @@ export function reassemble(
 		lostNotches,
 		cutMouths
 	};
+}
+
+/** A point this near to the line of a cut lies on it, mm. */
+const onBound = 1e-3;
+
+function moved(point: Point, fate: Fate): Point {
+	return fate === 'kept' || fate === 'dropped' ? point : movePoint(fate, point);
 }
 
 /** Cuts given clockwise from anywhere, with their fates, from the first on the outline. */
@@ -233,7 +242,7 @@ function carriedOn(runs: readonly Run[], s: number, side: 'before' | 'after'): {
 
 function rideGrain(grain: readonly [Point, Point], fateAt: (point: Point) => Fate): readonly [Point, Point] {
 	const fate = fateAt(midpoint(grain[0], grain[1]));
-	return fate === 'kept' || fate === 'dropped' ? grain : [movePoint(fate, grain[0]), movePoint(fate, grain[1])];
+	return [moved(grain[0], fate), moved(grain[1], fate)];
 }
 
 /** A drawn level divided where the regions begin; each part rides with its cloth. Parts on cut-away cloth are gone. */
@@ -258,7 +267,7 @@ function divideLevel(level: Level, regions: readonly Region[], fateAt: (point: P
 	}
 	return parts.flatMap(({ fate, points }) => {
 		if (fate === 'dropped') return [];
-		return [{ level: level.level, line: fate === 'kept' ? points : points.map((point) => movePoint(fate, point)) }];
+		return [{ level: level.level, line: points.map((point) => moved(point, fate)) }];
 	});
 }
 

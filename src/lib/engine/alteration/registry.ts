@@ -1,4 +1,5 @@
 /** The kinds of alteration. Adding one is a file in kinds/ and a line here. */
+import { bustSpread } from './kinds/bust-spread.ts';
 import { dart } from './kinds/dart.ts';
 import { dartSet } from './kinds/dart-set.ts';
 import { dartSwing } from './kinds/dart-swing.ts';
@@ -13,7 +14,20 @@ import { trueSeam } from './kinds/true-seam.ts';
 import type { Kind } from './kind.ts';
 import type { AlterationBase } from './types.ts';
 
-const kinds = [seam, edge, dart, dartSet, dartSwing, foldDart, mark, smooth, spread, trueDart, trueSeam] as const;
+const kinds = [
+	seam,
+	edge,
+	dart,
+	dartSet,
+	dartSwing,
+	foldDart,
+	bustSpread,
+	mark,
+	smooth,
+	spread,
+	trueDart,
+	trueSeam
+] as const;
 
 /** Any alteration, as one of the kinds writes it. */
 export type Alteration = (typeof kinds)[number] extends Kind<infer A> ? A : never;

@@ -82,17 +82,27 @@ export function foldPlan(
 	};
 }
 
-/** Where a trimming line meets the outline near a cut's end, going back or on from it along the outline. */
 function trimAt(piece: Piece, end: FoundEnd, a: Point, b: Point, way: 'back' | 'on'): OutlinePlace | undefined {
-	if (end.gap === 0) return way === 'back' ? end.enter : end.leave;
-	const edge = way === 'back' ? end.enter : end.leave;
-	const found = lineCrossings(piece.edges[edge.edge].path, a, b, measured)
+	const at = way === 'back' ? end.enter : end.leave;
+	return end.gap === 0 ? at : trimmedAt(piece, at, [a, b], way, Math.abs(end.gap));
+}
+
+/**
+ * Where the edge of a place meets a trimming line that lies `amount` mm away, going back or on from the place; undefined if that is
+ * nowhere on this edge within four times the amount and 1 mm.
+ */
+export function trimmedAt(
+	piece: Piece,
+	at: OutlinePlace,
+	[a, b]: readonly [Point, Point],
+	way: 'back' | 'on',
+	amount: number
+): OutlinePlace | undefined {
+	const found = lineCrossings(piece.edges[at.edge].path, a, b, measured)
 		.map(({ s }) => s)
-		.filter((s) => (way === 'back' ? s <= edge.s + measured : s >= edge.s - measured))
-		.sort((x, y) => Math.abs(x - edge.s) - Math.abs(y - edge.s));
-	return found.length > 0 && Math.abs(found[0] - edge.s) < 4 * Math.abs(end.gap) + 1
-		? { edge: edge.edge, s: found[0] }
-		: undefined;
+		.filter((s) => (way === 'back' ? s <= at.s + measured : s >= at.s - measured))
+		.sort((x, y) => Math.abs(x - at.s) - Math.abs(y - at.s));
+	return found.length > 0 && Math.abs(found[0] - at.s) < 4 * amount + 1 ? { edge: at.edge, s: found[0] } : undefined;
 }
 
 function chain(points: readonly Point[]): Path[] {

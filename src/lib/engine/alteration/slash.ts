@@ -2,17 +2,18 @@
 import { joined, measured } from '../geometry/accuracy.ts';
 import { crossings } from '../geometry/crossings.ts';
 import { compose, movePoint, reflection } from '../geometry/motion.ts';
-import { joinedPaths, pathEnd, pathLength, pathStart, pointAt, straight } from '../geometry/path.ts';
-import { add, cross, distance, outward, scale, subtract, unit } from '../geometry/point.ts';
+import { joinedPaths, pathLength, pointAt, straight } from '../geometry/path.ts';
+import { add, distance, outward, scale, subtract, unit } from '../geometry/point.ts';
 import type { Motion, Point } from '../geometry/types.ts';
 import { dartLegs } from '../draft/dart-legs.ts';
 import { findDart, findEdge, findPiece } from '../draft/find.ts';
-import type { OutlinePlace } from '../draft/outline-stretch.ts';
+import { isBetween, type OutlinePlace } from '../draft/outline-stretch.ts';
 import { findPlace } from '../draft/place.ts';
 import { inches } from '../draft/say.ts';
 import type { Draft, EdgePlace, Piece } from '../draft/types.ts';
 import { bridgeBetween, reassemble, type Reassembled } from './reassemble.ts';
 import { isRefused, noPlace, refused } from './refusal.ts';
+import { bentFold, remarksOf } from './after-cut.ts';
 import { foldPlan, openPlan, type FoundEnd } from './slash-plan.ts';
 import type { Outcome, Remark } from './types.ts';
 
@@ -101,13 +102,6 @@ function isInner(piece: Piece, at: OutlinePlace): boolean {
 	return at.s > joined && at.s < pathLength(piece.edges[at.edge].path) - joined;
 }
 
-/** Whether a place lies on the outline between two others, going clockwise. */
-function isBetween(at: OutlinePlace, after: OutlinePlace, before: OutlinePlace): boolean {
-	const order = (a: OutlinePlace, b: OutlinePlace) => a.edge - b.edge || a.s - b.s;
-	if (order(after, before) <= 0) return order(at, after) >= 0 && order(at, before) <= 0;
-	return order(at, after) >= 0 || order(at, before) <= 0;
-}
-
 /** Moves the part that lies clockwise from `first` to `second`. */
 function open(draft: Draft, piece: Piece, first: FoundEnd, second: FoundEnd): Outcome {
 	const toward = outward(unit(subtract(second.point, first.point)));
@@ -152,15 +146,6 @@ function open(draft: Draft, piece: Piece, first: FoundEnd, second: FoundEnd): Ou
 	};
 }
 
-/** A fold that is no longer one straight line. */
-function bentFold(piece: Piece): Piece['edges'][number] | undefined {
-	return piece.edges.find((edge) => {
-		if (edge.kind !== 'fold') return false;
-		const [a, b] = [pathStart(edge.path), pathEnd(edge.path)];
-		return edge.path.some(({ to }) => Math.abs(cross(subtract(b, a), subtract(to, a))) > joined * distance(a, b));
-	});
-}
-
 /** The dart at whose point the slash ends takes up the angle: its mouth is the bridge between its leg ends. */
 function withTurnedDart(
 	before: Piece,
@@ -180,26 +165,6 @@ function withTurnedDart(
 		: made.piece;
 }
 
-function remarksOf(
-	piece: Piece,
-	lostNotches: readonly string[],
-	bridges: readonly { edge: string; from: number; to: number }[]
-): Remark[] {
-	return [
-		...lostNotches.map((notch) => ({
-			code: 'notch-lost',
-			where: `${piece.id}/${notch}`,
-			sentence: `A notch of ${piece.name} lay in the cloth that was folded away. Mark it again where the pieces meet.`
-		})),
-		...bridges.map((bridge) => ({
-			code: 'bridge',
-			where: `${piece.id}/${bridge.edge}`,
-			figure: bridge.to - bridge.from,
-			sentence: `${edgeName(piece, bridge.edge)} of ${piece.name} was bridged straight for ${inches(bridge.to - bridge.from)} where it was cut. Smooth it there.`
-		}))
-	];
-}
-
 function shortOpenings(piece: Piece, first: FoundEnd, second: FoundEnd, motion: Motion): Remark[] {
 	return [first, second].flatMap((end) => {
 		const opening = distance(end.point, movePoint(motion, end.point));
@@ -214,8 +179,4 @@ function shortOpenings(piece: Piece, first: FoundEnd, second: FoundEnd, motion: 
 			}
 		];
 	});
-}
-
-function edgeName(piece: Piece, id: string): string {
-	return piece.edges.find((edge) => edge.id === id)?.name ?? id;
 }

@@ -39,3 +39,10 @@ export function stretchPaths(piece: Piece, from: OutlinePlace, to: OutlinePlace)
 	add(to.edge, 0, to.s);
 	return paths;
 }
+
+/** Whether a place lies on the outline between two others, going clockwise. */
+export function isBetween(at: OutlinePlace, after: OutlinePlace, before: OutlinePlace): boolean {
+	const order = (a: OutlinePlace, b: OutlinePlace) => a.edge - b.edge || a.s - b.s;
+	if (order(after, before) <= 0) return order(at, after) >= 0 && order(at, before) <= 0;
+	return order(at, after) >= 0 || order(at, before) <= 0;
+}
