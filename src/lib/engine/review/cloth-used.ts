@@ -36,7 +36,7 @@ export function clothUsed(draft: Draft, cloth: CutCloth): ClothUsed[] {
 		.map(({ name, before, after }) => {
 			const allowance = allowanceOf(cloth.allowances, name);
 			const places = namedPlaces(before).map(({ s }) => s);
-			const outward = Math.max(0, greatestMove(lineMove(before.path, after.path), places, 'outward').move);
+			const outward = Math.max(0, greatestMove(lineMove(before.line, after.line), places, 'outward').move);
 			const room = Math.max(0, allowance - keep - (cloth.clipped ?? 0));
 			const short = outward - room > overrun ? outward - room : 0;
 			return { name, piece: after.piece, edge: after.edge, allowance, room, outward, short };

@@ -94,7 +94,7 @@ function pieceChange({ name, before, after }: PiecePair): PieceChange {
 
 /** One edge before and after. */
 export function edgeChange({ name, before, after }: EdgePair): EdgeChange {
-	const lines = lineMove(before.path, after.path);
+	const lines = lineMove(before.line, after.line);
 	const places = namedPlaces(before);
 	const greatest = greatestMove(
 		lines,
@@ -117,13 +117,13 @@ interface NamedPlace {
 }
 
 /** Ends, levels and notches of an edge, in order along its line as it is laid. */
-export function namedPlaces({ piece, edge, path, turned }: LaidEdge): NamedPlace[] {
+export function namedPlaces({ piece, edge, line, turned }: LaidEdge): NamedPlace[] {
 	const inner: NamedPlace[] = [];
 	for (const level of levelNames(piece)) {
 		levelOnEdge(piece, edge, level).forEach((s, i) => inner.push({ at: i === 0 ? level : `${level} ${i + 1}`, s }));
 	}
 	for (const notch of piece.notches) if (notch.edge === edge.id) inner.push({ at: notch.id, s: notch.at });
-	const length = pathLength(path);
+	const length = pathLength(line);
 	const shorter = pathLength(edge.path) - length;
 	// Where a mouth was straightened, a place behind it has come nearer to the start by as much.
 	const onLine = (s: number) =>

@@ -21,8 +21,10 @@ export interface PiecePair {
 export interface LaidEdge {
 	readonly piece: Piece;
 	readonly edge: Edge;
-	/** Its line, the mouths of trued darts straight across. */
+	/** Its line as drawn. */
 	readonly path: Path;
+	/** The same to be measured, with the mouths of trued darts straight across. */
+	readonly line: Path;
 	/** Turned over, to lie on the left half of a piece that was opened: walked the other way. */
 	readonly turned: boolean;
 }
@@ -85,9 +87,13 @@ export function edgePairs({ name, before, after }: PiecePair): EdgePair[] {
 
 /** An edge as it lies under the name that it has in the draft that is divided further. */
 function laid(piece: Piece, edge: Edge, divided: string): LaidEdge {
-	const path = straightMouths(piece, edge);
+	const line = straightMouths(piece, edge);
 	const fold = piece.edges.find((one) => one.kind === 'fold');
-	if (!fold || edge.id === divided || sideOfName(divided) !== 'left') return { piece, edge, path, turned: false };
-	const over = reflection(pathStart(fold.path), pathEnd(fold.path));
-	return { piece, edge, path: reversedPath(movePath(over, path)), turned: true };
+	if (!fold || edge.id === divided || sideOfName(divided) !== 'left') {
+		return { piece, edge, path: edge.path, line, turned: false };
+	}
+	const mirror = reflection(pathStart(fold.path), pathEnd(fold.path));
+	const over = (path: Path) => reversedPath(movePath(mirror, path));
+	const path = over(edge.path);
+	return { piece, edge, path, line: line === edge.path ? path : over(line), turned: true };
 }
