@@ -63,9 +63,7 @@ function alterationRow(alteration: Alteration, draft: Draft, unit: Unit) {
 		number,
 		mark,
 		what: `${subject}${place}`,
-		note: [most && most.way === undefined ? most.word : '', noteOf(alteration, reason, sides)]
-			.filter(Boolean)
-			.join(', '),
+		note: [said, noteOf(alteration, reason, sides)].filter(Boolean).join('; '),
 		most: most && { way: most.way, word: most.word, mm: most.mm },
 		moves: mark === 'standing' ? movesAlong(draft, intent) : undefined
 	};
