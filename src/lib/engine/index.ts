@@ -32,10 +32,15 @@ export type * from './alteration/types.ts';
 export { carry } from './review/carry-and-check.ts';
 export { check } from './review/check.ts';
 export { walk } from './review/walk.ts';
-export { easeTable } from './review/ease-table.ts';
+export { easeTable, garmentRound } from './review/ease-table.ts';
 export { compare } from './review/compare.ts';
 export { edgePairs, piecePairs } from './review/same-feature.ts';
+export { story } from './review/story.ts';
+export { withdraw } from './review/withdraw.ts';
+export { carryOnto } from './review/carry-onto.ts';
+export { bandsFor, presets } from './review/bands.ts';
 export type * from './review/types.ts';
+export type * from './review/inquiry.ts';
 
 // Cutting
 export { cuttingLines } from './cutting/cutting-lines.ts';
