@@ -33,11 +33,10 @@ test('from a draft of one’s own to the lining pattern', async ({ page, request
 	await page.getByRole('button', { name: 'Keep alteration 2' }).click();
 	await expect(page.getByText(/3\/8″/).first()).toBeVisible();
 
-	await page.goto(`${fitting}?act=new-dart&edge=front/side`);
-	await page.getByLabel('Where it opens').selectOption('level:bust');
-	await page.getByLabel('or this far from there').fill('2');
-	await page.getByLabel('How wide', { exact: true }).fill('3/4');
-	await page.getByLabel('How long').fill('3 1/2');
+	await page.goto(`${fitting}?act=new-dart&edge=front/armhole`);
+	await page.getByLabel('Where it opens').selectOption('fraction:0.5');
+	await page.getByLabel('How wide', { exact: true }).fill('3/8');
+	await page.getByLabel('How long').fill('3');
 	await page.getByRole('button', { name: 'Keep alteration 3' }).click();
 	await expect(page.getByText(/New dart/).first()).toBeVisible();
 
