@@ -1,16 +1,17 @@
-import { dartLegs, findDart, findFoldDart } from '../../engine/index.ts';
+import { dartLegs, findDart, findFoldDart, pathLength } from '../../engine/index.ts';
 import type { Draft } from '../../engine/index.ts';
+import { directionOf, type Moved } from '../../measure/directions.ts';
 import { parseLength } from '../../measure/parse-length.ts';
 import { readReadings } from '../../measure/readings.ts';
 import type { Unit } from '../../measure/units.ts';
+import { lying } from '../drawing/pins-of-alteration.ts';
 import { acts, findAct, type Act } from './acts.ts';
-import { alterationWords } from './alteration-words.ts';
-import { dartOf, edgeOf, inSentence, seamOf } from './feature-names.ts';
+import { atStart, dartOf, edgeOf, inSentence, seamOf } from './feature-names.ts';
 import { placesOf, furtherPlaces, usualPlaces, type PlaceOffered } from './places-offered.ts';
 import { readPlaceKeys } from './place-key.ts';
 import type { Along } from './place-words.ts';
 import { hasReadings, readingFields } from './read-readings.ts';
-import { fieldOf, isThere, targetsFor, type NamedTarget, type Target } from './targets.ts';
+import { armholeEdges, fieldOf, isThere, targetsFor, type NamedTarget, type Target } from './targets.ts';
 import { field, type Typed } from './typed.ts';
 import { dartIntake } from './words/dart.ts';
 import { layerNames } from './words/seam.ts';
@@ -76,6 +77,25 @@ export function targetTyped(typed: Typed): Target | undefined {
 	return of && { of, id: field(typed, of) };
 }
 
+/**
+ * The fields with the places of their line: those named, else those that a new alteration begins with; with those that an
+ * address adds (`add=level:waist`), or names an amount for.
+ */
+export function withPlaces(draft: Draft, typed: Typed, unit: Unit): Typed {
+	const act = findAct(field(typed, 'act'));
+	const target = targetTyped(typed);
+	const along = act && target && (act.to === 'seam' || act.to === 'edge') ? alongOf(target) : undefined;
+	if (!along || !isThere(draft, target!) || field(typed, 'along') === 'all') return typed;
+	const named = readPlaceKeys(typed.places);
+	const usual = named.length > 0 ? named : usualPlaces(draft, along, unit).map(({ key }) => key);
+	const amounts = Object.keys(typed).flatMap((name) => /^(?:amount|left)\.(.+)$/.exec(name)?.[1] ?? []);
+	const added = readPlaceKeys([...amounts, typed.add ?? ''].join(' '));
+	const { add: _, ...rest } = typed;
+	return { ...rest, places: [...new Set([...usual, ...added])].join(' ') };
+}
+
+const alongOf = (target: Target): Along => ({ of: target.of === 'seam' ? 'seam' : 'edge', id: target.id });
+
 /** What the hand holds, from the fields. `draft` is the one that the alteration is carried to. Its target is one of the draft's. */
 export function handOf(draft: Draft, typed: Typed, unit: Unit): Hand {
 	const act = findAct(field(typed, 'act'));
@@ -108,18 +128,18 @@ function named(draft: Draft, target: Target): NamedTarget | undefined {
 }
 
 function pinsInHand(draft: Draft, act: Act, target: Target, typed: Typed, unit: Unit): PinsInHand {
-	const along: Along = { of: target.of === 'seam' ? 'seam' : 'edge', id: target.id };
+	const along = alongOf(target);
 	const allAlong = field(typed, 'along') === 'all';
 	const keys = readPlaceKeys(typed.places);
 	const places = keys.length > 0 ? placesOf(draft, along, keys, unit) : usualPlaces(draft, along, unit);
 	const mirror = along.of === 'seam' && seamOf(draft, along.id)!.b === 'mirror';
 	const layers: [string, string] = along.of === 'seam' ? [...layerNames(draft, along.id)] : ['', ''];
 	const chosen = field(typed, 'here');
-	const most = places.length > 0 && !places.some(({ key }) => key === chosen) ? firstToRead(places) : chosen;
+	const most = places.some(({ key }) => key === chosen) ? chosen : firstToRead(places, typed);
 	const rows = allAlong
 		? [row(typed, 'all', 'All along', undefined, true, act, mirror, unit)]
 		: places.map(({ key, name, at }) => row(typed, key, name, at, key === most, act, mirror, unit));
-	const ways = waysOf(draft, act, target, layers, unit);
+	const ways = waysOf(draft, act, target, layers);
 	return {
 		rows,
 		allAlong,
@@ -136,10 +156,12 @@ function pinsInHand(draft: Draft, act: Act, target: Target, typed: Typed, unit: 
 	};
 }
 
-/** The waist if it is there, else the first place that is no end. */
-function firstToRead(places: readonly PlaceOffered[]): string {
+/** Where something is pinned already; else the waist if it is there, or the first place that is no end. */
+function firstToRead(places: readonly PlaceOffered[], typed: Typed): string | undefined {
+	const pinned = places.find(({ key }) => /[1-9]/.test(field(typed, `amount.${key}`)));
+	if (pinned) return pinned.key;
 	const waist = places.find(({ place }) => 'level' in place && place.level === 'waist');
-	return (waist ?? places.find(({ place }) => !('end' in place)) ?? places[0]).key;
+	return (waist ?? places.find(({ place }) => !('end' in place)) ?? places[0])?.key;
 }
 
 function row(
@@ -178,28 +200,28 @@ function row(
 }
 
 /** “Lower · Higher”, “Took off · Added”, “Towards the front · Towards the back”. */
-function waysOf(
-	draft: Draft,
-	act: Act,
-	target: Target,
-	[a, b]: readonly [string, string],
-	unit: Unit
-): PinsInHand['ways'] {
+function waysOf(draft: Draft, act: Act, target: Target, [a, b]: readonly [string, string]): PinsInHand['ways'] {
 	if (act.way !== 'said') return undefined;
 	if (target.of === 'seam')
 		return [
 			{ value: 'in', label: `Towards the ${inSentence(a)}` },
 			{ value: 'out', label: `Towards the ${inSentence(b)}` }
 		];
-	const word = (move: number) => {
-		const intent = { kind: 'edge', edge: target.id, on: 'both', pins: [{ at: { fraction: 0.5 }, move }] };
-		const said = alterationWords(draft, intent, unit).amounts[0].word;
-		return said.charAt(0).toUpperCase() + said.slice(1);
-	};
+	const moved = act.key === 'open-edge' ? 'open-edge' : lyingMostly(draft, target.id);
+	const word = (move: number) => atStart(directionOf(moved, move));
 	return [
 		{ value: 'in', label: word(-1) },
 		{ value: 'out', label: word(1) }
 	];
+}
+
+/** How an edge is chalked: as a neck or a hem if it lies across anywhere, else as an edge that stands. */
+function lyingMostly(draft: Draft, name: string): Moved {
+	const { piece, edge } = edgeOf(draft, name)!;
+	if (armholeEdges(draft).has(`${piece.id}/${edge.id}`)) return 'armhole';
+	const length = pathLength(edge.path);
+	const seen = [0.5, 0.1, 0.3, 0.7, 0.9].map((part) => lying(edge, part * length));
+	return seen.find((one) => one === 'neck' || one === 'hem') ?? seen[0];
 }
 
 function dartInHand(draft: Draft, act: Act, target: Target, typed: Typed, unit: Unit): DartInHand {
