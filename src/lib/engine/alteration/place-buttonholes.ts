@@ -5,7 +5,8 @@ import { crossings } from '../geometry/crossings.ts';
 import { nearestOn } from '../geometry/nearest.ts';
 import { pathLength, pointAt, straight, tangentAt } from '../geometry/path.ts';
 import { add, distance, outward, scale } from '../geometry/point.ts';
-import type { Path, Point } from '../geometry/types.ts';
+import type { MovedEdge } from '../geometry/move-outline.ts';
+import type { Point } from '../geometry/types.ts';
 import {
 	buttonholeLength,
 	eighth,
@@ -79,14 +80,19 @@ export function placeButtonholes(draft: Draft, asked: Buttonholes): PlacedButton
 			`${sentenceCase(edgeInWords(piece, edge.id))} has no cloth beyond its centre line for a buttonhole. Add a lap to it first.`
 		);
 	const line = centreLine(edge);
+	if (!line)
+		return refused(
+			'no-centre-line',
+			`${sentenceCase(edgeInWords(piece, edge.id))} bends too sharply for a centre line ${inches(edge.lap)} inside it. Make its lap narrower.`
+		);
 	const fixed = fixedPlaces(draft, piece, edge, line, asked);
 	if (isRefused(fixed)) return fixed;
 	const middles = sharedOut(fixed.at, asked);
 	if (isRefused(middles)) return middles;
 	const way = Math.sign(fixed.at[fixed.at.length - 1] - fixed.at[0]) || 1;
 	const placed = middles.at.map((s): PlacedButtonhole => {
-		const middle = pointAt(line, s);
-		const tangent = tangentAt(line, s);
+		const middle = pointAt(line.path, s);
+		const tangent = tangentAt(line.path, s);
 		const toward = asked.direction === 'across' ? outward(tangent) : scale(tangent, -way);
 		return { at: add(middle, scale(toward, start)), to: add(middle, scale(toward, start - length)) };
 	});
@@ -104,7 +110,7 @@ function fixedPlaces(
 	draft: Draft,
 	piece: Piece,
 	edge: Edge,
-	line: Path,
+	line: MovedEdge,
 	{ first, fullest, last }: Buttonholes
 ): { readonly at: readonly number[] } | Refused {
 	const at: number[] = [];
@@ -135,24 +141,27 @@ function fixedPlaces(
 }
 
 /** A balance line is met where it crosses the centre line itself; any other place lies square in from the edge. */
-function onCentreLine(piece: Piece, edge: Edge, line: Path, place: Place, s: number): number {
+function onCentreLine(piece: Piece, edge: Edge, line: MovedEdge, place: Place, s: number): number {
 	if (!('level' in place)) return squareIn(edge, line, s);
 	const offset = place.offset ?? 0;
 	const near = squareIn(edge, line, s) - offset;
 	const met = levelParts(piece, place.level)
 		.flatMap((part) => levelSpan(piece, part)?.points ?? [])
 		.flatMap((point, i, points) =>
-			i > 0 && distance(points[i - 1], point) > 0 ? crossings(line, straight(points[i - 1], point), measured) : []
+			i > 0 && distance(points[i - 1], point) > 0 ? crossings(line.path, straight(points[i - 1], point), measured) : []
 		)
 		.map(({ sa }) => sa)
 		.sort((a, b) => Math.abs(a - near) - Math.abs(b - near));
 	return met.length > 0 ? met[0] + offset : near + offset;
 }
 
-function squareIn(edge: Edge, line: Path, s: number): number {
+/** What was trimmed off at an end or a corner is that end or corner. */
+function squareIn(edge: Edge, line: MovedEdge, s: number): number {
+	const carried = line.carried(s);
+	if (carried !== undefined) return carried;
 	const atFinish = s >= pathLength(edge.path) - measured;
 	const inward = scale(outward(tangentAt(edge.path, s, atFinish ? 'before' : 'after')), -edge.lap);
-	return nearestOn(line, add(pointAt(edge.path, s), inward), measured).s;
+	return nearestOn(line.path, add(pointAt(edge.path, s), inward), measured).s;
 }
 
 /** All middles: the fixed ones, and those shared out evenly between them. */
