@@ -22,6 +22,8 @@ export { levelOnEdge, levelParts, levelSpan, levelWidth } from './draft/level.ts
 export { dartLegs, foldDartLegs } from './draft/dart-legs.ts';
 export { seamRun, seamsOf } from './draft/seam.ts';
 export { garmentRounds } from './draft/round.ts';
+export { buttonExtension, buttonholeLength } from './draft/buttonhole.ts';
+export type { Button, ButtonholeRule, ExtensionRule, Tape } from './draft/buttonhole.ts';
 
 // Alterations
 export { parseAlteration, AlterationError } from './alteration/parse.ts';
