@@ -73,6 +73,15 @@ test('a toile without the cloth for a seam is cut again, and no lesser allowance
 	);
 });
 
+test('a neck that wants more than it has gives way itself, not the shoulder that meets it', () => {
+	const cloth = cuttingLines(body, { default: inch, edges: narrow });
+	const wider = Object.fromEntries(Object.keys(narrow).map((edge) => [edge, 9.525]));
+	const wanted = { default: 0.75 * inch, edges: wider };
+	const names = lessAllowance(cloth, body, groups, wanted, inch / 8)!.less.map(({ name }) => name);
+	expect(names).toContain('Neck');
+	expect(names.filter((name) => !/neck|armhole/i.test(name))).toEqual([]);
+});
+
 test('a piece that the toile never had is said so', () => {
 	const cloth = cuttingLines(body, { default: inch }).filter(({ piece }) => piece !== 'front');
 	const verdicts = reuse(cloth, cuttingLines(body, { default: inch }));

@@ -3,6 +3,7 @@ import { check } from '../../../src/lib/engine/index.ts';
 import { changedPieces } from '../../../src/lib/ui/version/changed-pieces.ts';
 import { checkRows } from '../../../src/lib/ui/version/check-rows.ts';
 import { queryRows } from '../../../src/lib/ui/version/query-rows.ts';
+import { saidOn } from '../../../src/lib/ui/version/said-on.ts';
 import { settleWords } from '../../../src/lib/ui/version/settle-words.ts';
 import { walkRows } from '../../../src/lib/ui/version/walk-rows.ts';
 import { altered, atLevel, demoDraft } from '../demo-versions.ts';
@@ -82,4 +83,18 @@ test('each way to true a seam is told apart: the shorter lengthened, the longer 
 	expect(words[2]).toMatch(/^Share it: .* off the under-arm, onto the side back$/);
 	const turned = settleWords(after, { ...asked, figure: -asked.figure! }, ways[0], 'in');
 	expect(turned).toMatch(/^Shorten the side back/);
+});
+
+test('truing a dart that the same fitting added is told on the draft that has it', () => {
+	const dart = {
+		kind: 'dart',
+		edge: 'front/armhole',
+		at: { notch: 'armhole-front' },
+		intake: 9.525,
+		point: { from: { edge: 'front/armhole', notch: 'armhole-front' }, in: 95.25 }
+	};
+	const after = altered(demoDraft, dart);
+	expect(saidOn(demoDraft, after, { kind: 'true-dart', dart: 'front/a1' })).toBe(after);
+	expect(saidOn(demoDraft, after, { kind: 'dart-set', dart: 'front/front-dart', intake: 15 })).toBe(demoDraft);
+	expect(saidOn(demoDraft, after, { kind: 'seam', seam: 'side' })).toBe(demoDraft);
 });

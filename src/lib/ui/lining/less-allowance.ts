@@ -43,7 +43,7 @@ export function lessAllowance(
 		const short = reuse(cloth, asked).filter(({ shortBy }) => shortBy > 0);
 		const atFault = short.map((one) => ({
 			...one,
-			where: shortEdge(draft, one, (edge) => lengths[groupOf(groups, edge) ?? ''] ?? 0)
+			where: shortEdge(draft, one, (edge) => lengths[groupOf(groups, edge) ?? ''] ?? 0, cloth)
 		}));
 		const lowered = lower(lengths, groups, atFault, { least, step });
 		if (lowered === 0) {

@@ -1,20 +1,26 @@
-import { nearestOn, parsePathData, pathLength, pointAt } from '../../engine/index.ts';
+import { nearestOn, parsePathData, pathLength, pointAt, undividedName } from '../../engine/index.ts';
 import type { Draft, reuse } from '../../engine/index.ts';
 import { edgeOf } from '../fitting/feature-names.ts';
 
 type Reuse = ReturnType<typeof reuse>[number];
 
+/** Less than this is not lacking, mm. */
+const almost = 0.1;
 /** Nearer than this to its end a place is at the corner, mm. */
 const atCorner = 0.5;
 
+/** What a toile was cut on, piece by piece. */
+export type Cloth = readonly { readonly piece: string; readonly outline: string }[];
+
 /**
- * The edge whose allowance falls short, by its whole name. Beyond a corner both edges are as near: then it is the one that
- * wants more cloth, for its allowance is what reaches so far.
+ * The edge whose allowance falls short, by its whole name. Beyond a corner both edges are as near: then it is the one that has
+ * less beyond its stitching line than it wants, and where both have enough, the one that wants more.
  */
 export function shortEdge(
 	draft: Draft,
-	{ where, at }: Pick<Reuse, 'where' | 'at'>,
-	wanted: (edge: string) => number
+	{ piece: id, where, at }: Pick<Reuse, 'piece' | 'where' | 'at'>,
+	wanted: (edge: string) => number,
+	cloth: Cloth
 ): string {
 	const found = edgeOf(draft, where);
 	if (!found || !at) return where;
@@ -29,8 +35,19 @@ export function shortEdge(
 				? piece.edges[(index + 1) % count]
 				: undefined;
 	if (!neighbour || neighbour.kind === 'fold') return where;
+	const outline = clothOf(cloth, id)?.outline;
+	const lacking = (name: string) => {
+		const left = outline === undefined ? undefined : clothLeft(draft, name, at, outline, wanted(name));
+		return Math.max(0, wanted(name) - (left ?? 0) - almost);
+	};
 	const name = `${piece.id}/${neighbour.id}`;
-	return wanted(name) > wanted(where) ? name : where;
+	const [own, other] = [lacking(where), lacking(name)];
+	return other > own || (other === own && wanted(name) > wanted(where)) ? name : where;
+}
+
+/** The cloth of a piece, or of the whole one that it was divided from. */
+export function clothOf(cloth: Cloth, id: string): Cloth[number] | undefined {
+	return cloth.find(({ piece }) => piece === id) ?? cloth.find(({ piece }) => piece === undividedName(id));
 }
 
 /**

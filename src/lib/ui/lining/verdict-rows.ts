@@ -1,5 +1,5 @@
 import { findPiece, levelOnEdge, nearestOn, pathLength, undividedName } from '../../engine/index.ts';
-import type { compare, cuttingLines, Draft, Piece, Point, reuse } from '../../engine/index.ts';
+import type { compare, Draft, Piece, Point, reuse } from '../../engine/index.ts';
 import { directionOf } from '../../measure/directions.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
@@ -8,7 +8,7 @@ import { edgeOf, inSentence, listed, seamName } from '../fitting/feature-names.t
 import { endNames } from '../fitting/place-words.ts';
 import { seamOfEdge } from '../compare/seam-moves.ts';
 import { letterOf } from '../version/query-rows.ts';
-import { clothLeft, shortEdge } from './short-edge.ts';
+import { clothLeft, clothOf, shortEdge, type Cloth } from './short-edge.ts';
 import type { AllowancesByEdge } from '../allowances/usual-allowances.ts';
 
 type Reuse = ReturnType<typeof reuse>[number];
@@ -33,7 +33,7 @@ interface Asked {
 	/** The version that is cut. */
 	readonly draft: Draft;
 	/** What the toile was cut on. */
-	readonly cloth: readonly Pick<ReturnType<typeof cuttingLines>[number], 'piece' | 'outline'>[];
+	readonly cloth: Cloth;
 	/** From what the toile is stitched to now. */
 	readonly changes: ReturnType<typeof compare>;
 	readonly verdicts: readonly Reuse[];
@@ -54,7 +54,7 @@ export function verdictRows({ draft, cloth, changes, verdicts, wanted, unit }: A
 	const allowanceOf = (edge: string) => wanted.edges[edge] ?? wanted.edges[undividedName(edge)] ?? wanted.default;
 	const leftWords = ({ piece, left, at, verdict }: Reuse, edge: string) => {
 		if (left < 0) return 'the new stitching line leaves the cloth';
-		const own = cloth.find((one) => one.piece === piece || one.piece === undividedName(piece));
+		const own = clothOf(cloth, piece);
 		const there = own && at ? clothLeft(draft, edge, at, own.outline, allowanceOf(edge)) : undefined;
 		if (there === undefined || there > allowanceOf(edge) - almost) return 'the corner alone falls short';
 		const narrower = verdict === 'recut' && left < there - almost ? `, ${say(left)} at the narrowest` : '';
@@ -67,7 +67,7 @@ export function verdictRows({ draft, cloth, changes, verdicts, wanted, unit }: A
 			const row = { piece: one.piece, name, verdict };
 			if (!Number.isFinite(shortBy)) return { ...row, words: 'the toile has no such piece' };
 			if (shortBy === 0) return { ...row, words: restitched(draft, one.piece, changes, unit) };
-			const edge = shortEdge(draft, one, allowanceOf);
+			const edge = shortEdge(draft, one, allowanceOf, cloth);
 			const piece = edgeOf(draft, edge)?.piece;
 			const place = piece && at ? placeNear(draft, piece, edge, at) : undefined;
 			return {

@@ -11,6 +11,7 @@ import { atStart } from '$lib/ui/fitting/feature-names.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import { saidInTwo } from '$lib/ui/garment/said-in-two.ts';
 import { letterOf } from '$lib/ui/version/query-rows.ts';
+import { saidOn } from '$lib/ui/version/said-on.ts';
 import { versionName } from '$lib/ui/version/version-name.ts';
 import type { ChosenLine } from './moved.ts';
 
@@ -65,7 +66,7 @@ export function storyOf(page: GarmentPage, versions: readonly Version[], chosen:
 		const asked = queriesOf(version, chosen, pinned);
 		if (pinned.length + takenOut.length + asked.length === 0) return [];
 		return [
-			...pinned.flatMap((one) => alterationEntries(page, one, before, unit)),
+			...pinned.flatMap((one) => alterationEntries(page, one, before, version, unit)),
 			...takenOut.map((one) => takenOutEntry(one, before, version, unit)),
 			...asked,
 			versionEntry(page, version, before, unit)
@@ -85,6 +86,7 @@ function alterationEntries(
 	page: GarmentPage,
 	{ alteration, fitting }: Pinned,
 	before: Version,
+	version: Version,
 	unit: Unit
 ): StoryEntry[] {
 	const seen = page.fittings.flatMap(({ observations }) => observations).find(({ id }) => id === alteration.answers);
@@ -94,7 +96,12 @@ function alterationEntries(
 			kind: 'alteration',
 			number: alteration.number,
 			state: alteration.withdrawal ? 'withdrawn' : 'standing',
-			title: alterationTitle(before.draft, alteration.intent, unit, alteration.act),
+			title: alterationTitle(
+				saidOn(before.draft, version.draft, alteration.intent),
+				alteration.intent,
+				unit,
+				alteration.act
+			),
 			note: `${fittingName(fitting)}, ${dayWords(fitting.date)}${alteration.readings.pinnedOn ? `; pinned on ${sideWords[alteration.readings.pinnedOn]}` : ''}`,
 			said: alteration.note
 		}

@@ -7,6 +7,7 @@ import { dayWords } from '$lib/ui/day-words.ts';
 import { alterationTitle, alterationWords } from '$lib/ui/fitting/alteration-words.ts';
 import { atStart } from '$lib/ui/fitting/feature-names.ts';
 import { fittingName, stationNotes } from '$lib/ui/garment/station-words.ts';
+import { saidOn } from '$lib/ui/version/said-on.ts';
 
 /** What made a version: the fitting that was carried with its alterations, what was taken back out, or where the draft is from. */
 export function madeBy(page: GarmentPage, version: Version, before: Draft | undefined, unit: Unit) {
@@ -34,7 +35,7 @@ export function madeBy(page: GarmentPage, version: Version, before: Draft | unde
 			href: found && `/garments/${page.garment.id}/fittings/${found.fitting.id}`,
 			link: found && fittingName(found.fitting).toLowerCase(),
 			alterations: found
-				? [rowOf(page, found.alteration.id, before, unit, 'withdrawn')].filter((row) => row !== undefined)
+				? [rowOf(page, found.alteration.id, before, before, unit, 'withdrawn')].filter((row) => row !== undefined)
 				: []
 		};
 	}
@@ -47,7 +48,7 @@ export function madeBy(page: GarmentPage, version: Version, before: Draft | unde
 		href: carried && `/garments/${page.garment.id}/fittings/${carried.fitting.id}`,
 		link: name,
 		alterations: version.steps
-			.map(({ alteration }) => rowOf(page, alteration, before, unit, 'standing'))
+			.map(({ alteration }) => rowOf(page, alteration, before, version.draft, unit, 'standing'))
 			.filter((row) => row !== undefined)
 	};
 }
@@ -60,12 +61,20 @@ function alterationOf({ fittings }: GarmentPage, id: string | null) {
 	return undefined;
 }
 
-function rowOf(page: GarmentPage, id: string, before: Draft, unit: Unit, state: 'standing' | 'withdrawn') {
+function rowOf(
+	page: GarmentPage,
+	id: string,
+	before: Draft,
+	after: Draft,
+	unit: Unit,
+	state: 'standing' | 'withdrawn'
+) {
 	const found = alterationOf(page, id);
 	if (!found) return undefined;
 	const { alteration, observations } = found;
-	const { subject } = alterationWords(before, alteration.intent, unit);
-	const title = alterationTitle(before, alteration.intent, unit, alteration.act);
+	const draft = saidOn(before, after, alteration.intent);
+	const { subject } = alterationWords(draft, alteration.intent, unit);
+	const title = alterationTitle(draft, alteration.intent, unit, alteration.act);
 	const seen = observations.find((one) => one.id === alteration.answers);
 	return {
 		id,
