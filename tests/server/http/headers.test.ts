@@ -7,12 +7,15 @@ function headersFor(path: string, given: Record<string, string> = {}): Headers {
 	return headers;
 }
 
-test.each(['/wearers/w1', '/garments/g1/fittings/f1', '/garments/g1/versions/2/draft.json', '/wearers'])(
-	'%s is kept by no cache',
-	(path) => {
-		expect(headersFor(path, { 'cache-control': 'public, max-age=60' }).get('cache-control')).toBe('no-store');
-	}
-);
+test.each([
+	'/wearers/w1',
+	'/garments/g1/fittings/f1',
+	'/garments/g1/versions/2/draft.json',
+	'/photos/0123',
+	'/wearers'
+])('%s is kept by no cache', (path) => {
+	expect(headersFor(path, { 'cache-control': 'public, max-age=60' }).get('cache-control')).toBe('no-store');
+});
 
 test.each(['/', '/garments-of-old', '/wearersome'])('%s holds no body and keeps what the page said', (path) => {
 	expect(headersFor(path).has('cache-control')).toBe(false);

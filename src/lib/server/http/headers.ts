@@ -1,5 +1,5 @@
-/** Pages that hold body measures, or name the wearer whose they are. */
-const withBodies = /^\/(wearers|garments)(\/|$)/;
+/** Pages that hold body measures or photos, or name the wearer whose they are. */
+const withBodies = /^\/(wearers|garments|photos)(\/|$)/;
 
 /**
  * Sets what every answer carries: it is read as what it says it is, framed by nobody, and asks for no camera,

@@ -48,6 +48,8 @@ export interface Journal {
 	photo(id: string): Photo | undefined;
 	/** Path of the file of a picture that some photo has: the whole one, or the small one of 320 px. */
 	pictureFile(hash: string, which: 'whole' | 'small'): string | undefined;
+	/** Folder for pictures that are still coming in, on the same disk as the others. */
+	incomingPictures(): string;
 	/** Whether a photo may be added to the fitting now, to be asked before the picture is received. */
 	mayAddPhotos(fittingId: string): Answer<Fitting>;
 	/** Newest first; all, or those of one garment or wearer. */

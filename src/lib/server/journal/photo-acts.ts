@@ -18,6 +18,7 @@ type PhotoActs = Pick<
 	| 'photosOf'
 	| 'photo'
 	| 'pictureFile'
+	| 'incomingPictures'
 	| 'mayAddPhotos'
 	| 'noteConsent'
 	| 'addPhoto'
@@ -69,6 +70,7 @@ export function photoActs(store: Store): PhotoActs {
 			db.select({ id: photos.id }).from(photos).where(eq(photos.hash, hash)).limit(1).get()
 				? shelf.pathOf(hash, which)
 				: undefined,
+		incomingPictures: () => shelf.incoming,
 		mayAddPhotos: (fittingId) => store.reading(() => mayAdd(fittingId)),
 
 		noteConsent: (fittingId, revision, { taking, keeping, showing, date }) => {

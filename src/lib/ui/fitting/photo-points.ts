@@ -41,7 +41,8 @@ export type ShownSize = keyof typeof boxes;
 export function sizesShown(photo: Size): Readonly<Record<ShownSize, Size>> {
 	const fit = (box: Size): Size => {
 		const scale = Math.min(box.width / photo.width, box.height / photo.height);
-		return { width: Math.round(photo.width * scale), height: Math.round(photo.height * scale) };
+		const whole = (side: number) => Math.max(1, Math.round(side * scale));
+		return { width: whole(photo.width), height: whole(photo.height) };
 	};
 	return { narrow: fit(boxes.narrow), wide: fit(boxes.wide) };
 }

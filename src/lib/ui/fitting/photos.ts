@@ -38,6 +38,8 @@ export interface PhotoMark {
 	readonly name: string;
 	/** What it is, in words. */
 	readonly words: string;
+	/** Of an earlier fitting: it can be marked, and is not offered first. */
+	readonly earlier: boolean;
 }
 
 export interface PhotoPinShown {
@@ -76,20 +78,25 @@ export interface PhotoShown {
 
 /**
  * What pins can mark: alterations by their numbers, then observations by their letters. Each is given with its words, as
- * the page says them.
+ * the page says them; observations that are `earlier` are of an earlier fitting and still open.
  */
 export function photoMarks(
 	alterations: readonly { readonly id: string; readonly number: number; readonly words: string }[],
-	observations: readonly { readonly id: string; readonly letter: string; readonly words: string }[]
+	observations: readonly {
+		readonly id: string;
+		readonly letter: string;
+		readonly words: string;
+		readonly earlier?: boolean;
+	}[]
 ): readonly PhotoMark[] {
 	return [
 		...alterations.map(({ id, number, words }) => ({
 			...{ value: `alteration ${id}`, kind: 'alteration' as const, id, head: String(number) },
-			...{ name: `Alteration ${number}`, words }
+			...{ name: `Alteration ${number}`, words, earlier: false }
 		})),
-		...observations.map(({ id, letter, words }) => ({
+		...observations.map(({ id, letter, words, earlier = false }) => ({
 			...{ value: `observation ${id}`, kind: 'observation' as const, id, head: letter },
-			...{ name: `Observation ${letter}`, words }
+			...{ name: `Observation ${letter}`, words: earlier ? `${words}, seen at an earlier fitting` : words, earlier }
 		}))
 	];
 }
@@ -123,8 +130,8 @@ function pinShown(pin: PinRecord, marks: readonly PhotoMark[]): PhotoPinShown {
 	return { ...at, kind: 'place', head: String(number), name, words: note, value: '' };
 }
 
-/** Of what pins can mark, the first that no photo shows yet; '' when every one is shown. */
+/** Of what pins can mark at this fitting, the first that no photo shows yet; '' when every one is shown. */
 export function nextToMark(marks: readonly PhotoMark[], photos: readonly PhotoShown[]): string {
 	const shown = new Set(photos.flatMap(({ pins }) => pins.map(({ value }) => value)));
-	return marks.find(({ value }) => !shown.has(value))?.value ?? '';
+	return marks.find(({ value, earlier }) => !earlier && !shown.has(value))?.value ?? '';
 }
