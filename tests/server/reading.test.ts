@@ -45,6 +45,21 @@ describe('what waits, and the life of a garment, step by step', () => {
 	});
 });
 
+test('what is most pressing comes first, whichever garment it is of', () => {
+	const { journal, garment } = begun();
+	kept(journal.addGarment({ name: 'Later', wearer: garment.wearer, draft: waistcoatFile(), source: 'file' }));
+	expect(journal.workroom().garments.map(({ garment: { name } }) => name)[0]).toBe('Later');
+	expect(journal.workroom().waiting.map(({ what }) => what)).toEqual(['fitting-open', 'toile-to-cut']);
+});
+
+test('the workroom tells the last note, of a garment or of a wearer', () => {
+	const { journal, garment } = begun();
+	expect(journal.workroom().latestNote).toBeNull();
+	journal.asOf('2026-01-10T09:00:00.000Z', () => kept(journal.addNote({ wearer: garment.wearer, text: 'Later.' })));
+	journal.asOf('2026-01-09T09:00:00.000Z', () => kept(journal.addNote({ garment: garment.id, text: 'Earlier.' })));
+	expect(journal.workroom().latestNote).toMatchObject({ text: 'Later.', wearer: garment.wearer, garment: null });
+});
+
 test('the workroom shows no body measures', () => {
 	const { journal } = begun();
 	expect(JSON.stringify(journal.workroom().wearers)).not.toMatch(/635|965/);

@@ -38,7 +38,7 @@ export function waitingRow(waiting: Waiting): WaitingRow {
 				mark: 'slip',
 				count: waiting.count,
 				what: `${name}: settle ${counted(waiting.count, 'query', 'queries')}`,
-				note: `of version ${waiting.version.number}`,
+				note: waiting.version.number === 0 ? 'of the draft' : `of version ${waiting.version.number}`,
 				act: 'Settle',
 				href: `${here}/versions/${waiting.version.number}`
 			};

@@ -13,7 +13,7 @@ import type { Fitting, Garment } from './records.ts';
 import type { Store } from './store.ts';
 import { toilesOf } from './toiles.ts';
 import { draftOf, findVersion, latestVersion, versionsOf, wholeVersion } from './versions.ts';
-import { waitingOn } from './waiting.ts';
+import { mostPressingFirst, waitingOn } from './waiting.ts';
 import { allWearers, findFoundation, findWearer, foundationsOf, sheetsOf } from './wearers.ts';
 
 /** What whole pages ask for, each read from one state of the database. */
@@ -35,7 +35,7 @@ function workroom(store: Store): TodayAndWaiting {
 	const garments = allGarments(store);
 	return {
 		today,
-		waiting: garments.flatMap((garment) => waitingOn(store, garment)),
+		waiting: mostPressingFirst(garments.flatMap((garment) => waitingOn(store, garment))),
 		fittingsToday: fittingsOn(store, today).map((fitting) => {
 			const garment = findGarment(store, fitting.garment)!;
 			return { fitting, garment, wearer: findWearer(store, garment.wearer)! };

@@ -23,6 +23,20 @@ export function waitingOn(store: Store, garment: Garment): readonly Waiting[] {
 	];
 }
 
+const pressing: readonly Waiting['what'][] = [
+	'fitting-open',
+	'unplaced',
+	'queries',
+	'toile-to-fit',
+	'toile-to-cut',
+	'lining-to-choose'
+];
+
+/** What waits on several garments, most pressing first; of one kind, in the order of the garments. */
+export function mostPressingFirst(waiting: readonly Waiting[]): readonly Waiting[] {
+	return pressing.flatMap((what) => waiting.filter((one) => one.what === what));
+}
+
 function openFitting(store: Store, garment: Garment, fitting: Fitting): Waiting {
 	const states = alterationsOf(store, fitting.id).map(({ state }) => state);
 	return {

@@ -24,7 +24,12 @@ export function fittingRows(
 			when: dayNear(fitting.date, today, 'plain'),
 			open: fitting.closedAt === null,
 			alterations: alterations.map((alteration) =>
-				alterationRow(alteration, toldAgainst(alteration, draftsOf(fitting, versions, previews)), unit)
+				alterationRow(
+					alteration,
+					toldAgainst(alteration, draftsOf(fitting, versions, previews)),
+					noPlaceYet(alteration, previews.get(fitting.id)),
+					unit
+				)
 			)
 		}))
 		.reverse();
@@ -49,7 +54,13 @@ function toldAgainst({ intent }: Alteration, [before, after]: readonly [Draft, D
 	return dart === undefined || findDart(before, dart) || findFoldDart(before, dart) ? before : after;
 }
 
-function alterationRow(alteration: Alteration, draft: Draft, unit: Unit) {
+/** Why an alteration of an open fitting would find no place, if it were carried now. */
+function noPlaceYet({ id, state }: Alteration, preview: Preview | undefined): string | undefined {
+	if (state !== 'standing') return undefined;
+	return preview?.unplaced.find(({ alteration }) => alteration === id)?.sentence;
+}
+
+function alterationRow(alteration: Alteration, draft: Draft, noPlace: string | undefined, unit: Unit) {
 	const { id, number, state, intent, reason, withdrawal } = alteration;
 	const { subject, done, sides, amounts } = alterationWords(draft, intent, unit);
 	const most = greatestAmount(amounts);
@@ -63,7 +74,7 @@ function alterationRow(alteration: Alteration, draft: Draft, unit: Unit) {
 		number,
 		mark,
 		what: `${subject}${place}`,
-		note: [said, noteOf(alteration, reason, sides)].filter(Boolean).join('; '),
+		note: [said, noPlace ?? noteOf(alteration, reason, sides)].filter(Boolean).join('; '),
 		most: most && { way: most.way, word: most.word, mm: most.mm },
 		moves: mark === 'standing' ? movesAlong(draft, intent) : undefined
 	};
