@@ -9,6 +9,7 @@ import { letOutNoCloth } from './let-out-no-cloth.ts';
 import { narrow } from './narrow.ts';
 import { notchLost } from './notch-lost.ts';
 import { notchWalk } from './notch-walk.ts';
+import { remarked } from './remarked.ts';
 import { scaleDoubt } from './scale-doubt.ts';
 import { seamCorner } from './seam-corner.ts';
 import { seamLength } from './seam-length.ts';
@@ -25,6 +26,7 @@ export const inquiries: readonly Inquiry[] = [
 	seamLength,
 	notchWalk,
 	notchLost,
+	remarked,
 	dartLegs,
 	dartPoint,
 	dartWide,
