@@ -10,17 +10,42 @@ export interface Along {
 	readonly id: string;
 }
 
-/** What the two ends of a seam or an edge are called: by the edges that they run into. */
-export function endNames(draft: Draft, along: Along): { readonly start: string; readonly finish: string } {
+export interface EndNames {
+	/** In a list: “Hem”, “Shoulder, front”. */
+	readonly start: string;
+	readonly finish: string;
+	/** In a sentence: “the hem”, “the shoulder of the front”. */
+	readonly said: { readonly start: string; readonly finish: string };
+}
+
+/** What the two ends of a seam or an edge are called: by the edges that they run into, and by their pieces if those are alike. */
+export function endNames(draft: Draft, along: Along): EndNames {
 	const ends = endsOf(draft, along);
-	if (!ends) return { start: 'Start', finish: 'End' };
+	if (!ends) return named('Start', 'End', 'the start', 'the end');
 	const [start, finish] = ends.map(({ neighbour }) => wholeName(neighbour));
-	if (start !== finish) return { start, finish };
+	const said = (name: string) => `the ${inSentence(name)}`;
+	if (start !== finish) return named(start, finish, said(start), said(finish));
 	const [a, b] = ends.map(({ piece }) => wholeName(piece));
 	return a === b
-		? { start: `${start}, at the start`, finish: `${finish}, at the end` }
-		: { start: `${start}, ${inSentence(a)}`, finish: `${finish}, ${inSentence(b)}` };
+		? named(
+				`${start}, at the start`,
+				`${finish}, at the end`,
+				`${said(start)} at its start`,
+				`${said(finish)} at its end`
+			)
+		: named(
+				`${start}, ${inSentence(a)}`,
+				`${finish}, ${inSentence(b)}`,
+				`${said(start)} of the ${inSentence(a)}`,
+				`${said(finish)} of the ${inSentence(b)}`
+			);
 }
+
+const named = (start: string, finish: string, saidStart: string, saidFinish: string): EndNames => ({
+	start,
+	finish,
+	said: { start: saidStart, finish: saidFinish }
+});
 
 interface End {
 	readonly piece: Piece;
@@ -66,7 +91,7 @@ export function placeName(draft: Draft, along: Along, place: Place, unit: Unit):
 /** A place in a sentence: “at the armhole”, “half way”, “1″ below the waist”. */
 export function placeInSentence(draft: Draft, along: Along, place: Place, unit: Unit): string {
 	if (place.offset) return inSentence(offsetName(draft, along, place, unit));
-	if ('end' in place) return `at ${theNamed(endNames(draft, along)[place.end])}`;
+	if ('end' in place) return `at ${endNames(draft, along).said[place.end]}`;
 	if ('level' in place) return `at ${levelInSentence(place.level)}`;
 	if ('notch' in place) return `at ${theNamed(notchName(draft, along, place.notch))}`;
 	return inSentence(fractionName(place.fraction));

@@ -1,7 +1,9 @@
-import type { Alteration } from '../../../engine/index.ts';
+import type { Alteration, Draft } from '../../../engine/index.ts';
+import type { Unit } from '../../../measure/units.ts';
 import { dartName, edgeName, edgeOf, inSentence, listed, pieceName, pieceOf, seamName } from '../feature-names.ts';
-import { endNames } from '../place-words.ts';
+import { endNames, placeInSentence } from '../place-words.ts';
 import { sayLength } from './along.ts';
+import { layerNames } from './seam.ts';
 import { sidesInWords, type AlterationAmount, type Teller } from './told.ts';
 
 type FoldDartIntent = Extract<Alteration, { kind: 'fold-dart' }>;
@@ -47,15 +49,11 @@ export const spreadWords: Teller<SpreadIntent> = (draft, { on, cuts }, unit) => 
 	};
 };
 
-function shortEdge(draft: Parameters<typeof edgeOf>[0], name: string): string {
+function shortEdge(draft: Draft, name: string): string {
 	return edgeOf(draft, name)?.edge.name ?? edgeName(draft, name);
 }
 
-interface BustSpreadIntent {
-	readonly on?: 'both' | 'left' | 'right';
-	readonly piece: string;
-	readonly gap?: number;
-}
+type BustSpreadIntent = Extract<Alteration, { kind: 'bust-spread' }>;
 
 /** Slashed for a fuller bust, or lapped for a smaller one. */
 export const bustSpreadWords: Teller<BustSpreadIntent> = (draft, { on, piece, gap }, unit) => ({
@@ -67,20 +65,16 @@ export const bustSpreadWords: Teller<BustSpreadIntent> = (draft, { on, piece, ga
 	amounts: gap ? [{ place: '', mm: gap, way: gap < 0 ? 'in' : 'out', word: gap < 0 ? 'in' : 'out' }] : []
 });
 
-interface TrueSeamIntent {
-	readonly on?: 'both' | 'left' | 'right';
-	readonly seam: string;
-	readonly end?: 'start' | 'finish';
-	readonly take?: 'a' | 'b' | 'half';
-}
+type TrueSeamIntent = Extract<Alteration, { kind: 'true-seam' }>;
 
 /** Walked and corrected a seam. */
-export const trueSeamWords: Teller<TrueSeamIntent> = (draft, { on, seam, end, take }) => ({
+export const trueSeamWords: Teller<TrueSeamIntent> = (draft, { on, seam, end, at, take }, unit) => ({
 	subject: seamName(draft, seam),
 	done: [
 		'trued',
-		end && `at the ${inSentence(endNames(draft, { of: 'seam', id: seam })[end])}`,
-		take === 'half' && 'shared by both pieces'
+		end && `at ${endNames(draft, { of: 'seam', id: seam }).said[end]}`,
+		at && placeInSentence(draft, { of: 'seam', id: seam }, at, unit),
+		take === 'half' ? 'on both pieces' : `on the ${inSentence(layerNames(draft, seam)[take === 'a' ? 0 : 1])}`
 	]
 		.filter(Boolean)
 		.join(' '),
@@ -88,10 +82,7 @@ export const trueSeamWords: Teller<TrueSeamIntent> = (draft, { on, seam, end, ta
 	amounts: []
 });
 
-interface TrueDartIntent {
-	readonly on?: 'both' | 'left' | 'right';
-	readonly dart: string;
-}
+type TrueDartIntent = Extract<Alteration, { kind: 'true-dart' }>;
 
 /** Folded a dart and drew its edge again. */
 export const trueDartWords: Teller<TrueDartIntent> = (draft, { on, dart }) => ({
@@ -101,20 +92,16 @@ export const trueDartWords: Teller<TrueDartIntent> = (draft, { on, dart }) => ({
 	amounts: []
 });
 
-interface SmoothIntent {
-	readonly on?: 'both' | 'left' | 'right';
-	readonly edge: string;
-	readonly end?: 'start' | 'finish';
-	readonly reach?: number;
-}
+type SmoothIntent = Extract<Alteration, { kind: 'smooth' }>;
 
 /** Took a corner off. */
-export const smoothWords: Teller<SmoothIntent> = (draft, { on, edge, end, reach }, unit) => ({
+export const smoothWords: Teller<SmoothIntent> = (draft, { on, edge, end, at, reach }, unit) => ({
 	subject: edgeName(draft, edge),
 	done: [
 		'smoothed',
-		end && `at the ${inSentence(endNames(draft, { of: 'edge', id: edge })[end])}`,
-		reach !== undefined && `over ${sayLength(reach, unit)}`
+		end && `at ${endNames(draft, { of: 'edge', id: edge }).said[end]}`,
+		at && placeInSentence(draft, { of: 'edge', id: edge }, at, unit),
+		`over ${sayLength(reach, unit)}`
 	]
 		.filter(Boolean)
 		.join(' '),
@@ -122,16 +109,26 @@ export const smoothWords: Teller<SmoothIntent> = (draft, { on, edge, end, reach 
 	amounts: []
 });
 
-interface MarkIntent {
-	readonly on?: 'both' | 'left' | 'right';
-	readonly piece: string;
-	readonly mark?: string;
-}
+type MarkIntent = Extract<Alteration, { kind: 'mark' }>;
 
-/** Marked a point: a bust point, a notch, buttons. */
-export const markWords: Teller<MarkIntent> = (draft, { on, piece, mark }) => ({
-	subject: pieceName(draft, piece),
-	done: mark ? `marked the ${mark.replaceAll('-', ' ')}` : 'marked a point',
-	sides: sidesInWords(on),
+/** Marked a point: a bust point, a notch, a button, buttonholes. */
+export const markWords: Teller<MarkIntent> = (draft, intent, unit) => ({
+	subject: pieceName(draft, intent.piece),
+	...(done(draft, intent, unit) && { done: done(draft, intent, unit)! }),
+	sides: sidesInWords(intent.on, pieceOf(draft, intent.piece)?.limb),
 	amounts: []
 });
+
+function done(draft: Draft, { set, notch, move, remove, buttonholes }: MarkIntent, unit: Unit): string | undefined {
+	if (set) return `marked the ${plain(set.kind === 'point' ? set.id : set.kind)}`;
+	if (notch)
+		return `snipped a notch on the ${inSentence(shortEdge(draft, notch.at.edge))} ${placeInSentence(draft, { of: 'edge', id: notch.at.edge }, notch.at, unit)}`;
+	if (move) return `moved the ${plain(move.id)}`;
+	if (remove !== undefined) return `took the ${plain(remove)} off`;
+	if (!buttonholes || (buttonholes.count ?? buttonholes.spacing) === undefined) return undefined;
+	const how =
+		buttonholes.count === undefined ? `${sayLength(buttonholes.spacing!, unit)} apart` : `${buttonholes.count} of them`;
+	return `marked buttonholes, ${how}, on the ${inSentence(shortEdge(draft, buttonholes.edge))}`;
+}
+
+const plain = (id: string) => id.replaceAll('-', ' ');
