@@ -8,6 +8,7 @@ import { garmentsOnTable } from '$lib/ui/drawing/garments-on-table.ts';
 import { counted } from '$lib/ui/garment/counted.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { stageNow } from '$lib/ui/stage-now.ts';
+import { tableCaption } from '$lib/ui/workroom/table-caption.ts';
 import { sheetRows } from '$lib/ui/wearer/sheet-rows.ts';
 import { redirect } from '@sveltejs/kit';
 import { z } from 'zod';
@@ -22,16 +23,18 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 		garments.map(({ draft, latest }) => ({ draft, material: latest.number === 0 ? 'paper' : 'white' })),
 		unit
 	);
+	const caption = tableCaption(garments.map(({ garment }) => garment.madeFor));
 	const foundationName = (id: string) => foundations.find((one) => one.id === id)?.name ?? '';
 	const [latest] = sheets;
 	const head: HeadData = { crumbs: [{ name: 'Workroom', href: '/' }, { name: wearer.name }] };
 	return {
 		head,
 		wearer,
+		caption,
 		scale,
 		garments: garments.map(({ garment, life, latest: version }, i) => {
 			const { done, toCome, words } = stageNow(life, version);
-			const made = garment.madeFor === '' ? '' : garment.madeFor;
+			const made = caption.madeFor === undefined ? garment.madeFor : '';
 			return {
 				name: garment.name,
 				href: `/garments/${garment.id}`,

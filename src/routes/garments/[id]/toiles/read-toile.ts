@@ -6,6 +6,7 @@ import { allowanceRows } from '$lib/ui/toile/allowance-rows.ts';
 import { shownAllowance } from '$lib/ui/toile/toile-words.ts';
 import type { AllowancesByEdge } from '$lib/ui/allowances/usual-allowances.ts';
 import { z } from 'zod';
+import { fieldOf } from './field-names.ts';
 
 /** A toile as its form says it. */
 export interface ToileTyped {
@@ -20,9 +21,6 @@ const fields = z.object({ cloth: text({ max: 2000 }), note: text({ max: 20_000 }
 
 /** The widest allowance that is asked for, mm: a hem of a foot. */
 const widest = 304.8;
-
-/** The field of one edge's allowance. */
-export const fieldOf = (edge: string) => `allowances.${edge}`;
 
 /**
  * Reads a toile's form: its allowance for all edges and those of single edges, where they are not left empty, with a
