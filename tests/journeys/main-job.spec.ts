@@ -81,6 +81,7 @@ async function bringIn(page: Page, name: string): Promise<string> {
 	});
 	await page.getByRole('button', { name: 'Lay the draft on the table' }).click();
 	await page.getByRole('button', { name: 'Begin the garment' }).click();
+	await page.waitForURL(/\/garments\/(?!new)[^/?]+$/);
 	await expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
 	return new URL(page.url()).pathname;
 }
@@ -89,6 +90,7 @@ async function cutToile(page: Page, garment: string): Promise<void> {
 	await page.goto(`${garment}/toiles/new?version=0`);
 	await page.getByLabel('Cloth', { exact: true }).fill('calico');
 	await page.getByRole('button', { name: 'It is cut: keep the toile' }).click();
+	await page.waitForURL(/\/toiles\/(?!new)[^/?]+$/);
 	await expect(page.getByRole('heading', { level: 1, name: 'Toile 1' })).toBeVisible();
 }
 
@@ -96,6 +98,7 @@ async function beginFitting(page: Page, garment: string): Promise<string> {
 	await page.goto(`${garment}/fittings/new`);
 	await page.getByLabel('or something not in the list').fill('shift and stays');
 	await page.getByRole('button', { name: 'Begin the fitting' }).click();
+	await page.waitForURL(/\/fittings\/(?!new)[^/?]+$/);
 	await expect(page.getByRole('heading', { level: 1, name: 'Fitting 1' })).toBeVisible();
 	return new URL(page.url()).pathname;
 }
