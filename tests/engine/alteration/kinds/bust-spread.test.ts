@@ -153,7 +153,7 @@ describe('lapped for a smaller bust', () => {
 		const dart = { edge: 'front/side', end: 'start', offset: 39 };
 		const refusal = notCarried(narrow, bust(-12.7, { dart }));
 		expect(refusal.code).toBe('dart-too-narrow');
-		const [offered] = refusal.settle as { gap: number }[];
+		const [offered] = refusal.settle as unknown as { gap: number }[];
 		expect(offered.gap).toBeLessThan(0);
 		expect(offered.gap).toBeGreaterThan(-12.7);
 		carried(narrow, { ...offered });
@@ -168,7 +168,7 @@ describe('refused, with what would be right', () => {
 		};
 		const refusal = notCarried(bodice(), bust(120, level));
 		expect(refusal.code).toBe('hinge-level');
-		const [offered] = refusal.settle as { gap: number }[];
+		const [offered] = refusal.settle as unknown as { gap: number }[];
 		expect(offered.gap).toBeGreaterThan(0);
 		carried(bodice(), { ...offered });
 	});
