@@ -33,14 +33,14 @@ const degrees = (radians: number) => (radians * 180) / Math.PI;
 
 // Moving a dart round its point keeps its angle, wider where the edge is farther and narrower where it is nearer; the sewn edges
 // keep their lengths: Dress Making (trade theory, National Instructional Media Institute), p. 180; Erwin, Practical Dress
-// Design (rev. 1954), p. 31.
+// Design (rev. 1954), p. 31. Each goes through `carried`, which also holds [TURNED].
 describe('a dart swung to another edge', () => {
 	it.each([
 		['front/side', { end: 'start', offset: 80 }],
 		['front/shoulder', { fraction: 0.5 }],
 		['front/centre', { fraction: 0.4 }],
 		['front/hem', { fraction: 0.1 }]
-	])('to %s keeps angle, stitched lengths and cloth', (edge, at) => {
+	])('[RIGID] to %s keeps angle, stitched lengths and cloth', (edge, at) => {
 		const draft = withDart();
 		const before = legs(draft, 'front/waist-dart');
 		const { draft: after } = carried(draft, swing(edge, at));
