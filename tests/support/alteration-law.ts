@@ -20,6 +20,7 @@ import { mirrorDraft, movePiece } from '../../src/lib/engine/draft/turn-piece.ts
 import type { Draft, Piece } from '../../src/lib/engine/draft/types.ts';
 import { signedArea } from '../../src/lib/engine/geometry/area.ts';
 import { compose, rotation, translation } from '../../src/lib/engine/geometry/motion.ts';
+import { pathLength, pointAt } from '../../src/lib/engine/geometry/path.ts';
 import type { Point } from '../../src/lib/engine/geometry/types.ts';
 
 export interface LawOptions {
@@ -109,11 +110,22 @@ export function expectAlike(found: Draft, wanted: Draft, within: number): void {
 	});
 }
 
-/** Where each edge starts, and dart points, fold ends and marks, by name. */
+/** Points along each edge, mouth ends and notches on it, dart points, fold ends and marks, by name. */
 function namedPoints(piece: Piece): Map<string, Point> {
+	const on = (edgeId: string, s: number) => pointAt(piece.edges.find(({ id }) => id === edgeId)!.path, s);
 	return new Map<string, Point>([
-		...piece.edges.map((edge) => [edge.id, edge.path[0].from] as const),
-		...piece.darts.map((dart) => [dart.id, dart.point] as const),
+		...piece.edges.flatMap(({ id, path }) =>
+			[0, 0.21, 0.5, 0.83].map((share) => [`${id} at ${share}`, pointAt(path, share * pathLength(path))] as const)
+		),
+		...piece.darts.flatMap(
+			({ id, edge, from, to, point }) =>
+				[
+					[id, point],
+					[`${id} from`, on(edge, from)],
+					[`${id} to`, on(edge, to)]
+				] as const
+		),
+		...piece.notches.map(({ id, edge, at }) => [id, on(edge, at)] as const),
 		...piece.foldDarts.flatMap((dart) => dart.ends.map((end, i) => [`${dart.id} ${i}`, end] as const)),
 		...piece.marks.map((mark) => [mark.id, mark.at] as const)
 	]);

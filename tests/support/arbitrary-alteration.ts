@@ -4,6 +4,8 @@
  */
 import fc from 'fast-check';
 import type { Draft, Piece, Place } from '../../src/lib/engine/draft/types.ts';
+import { movePoint } from '../../src/lib/engine/geometry/motion.ts';
+import type { Motion, Point } from '../../src/lib/engine/geometry/types.ts';
 import { number } from './arbitrary-number.ts';
 
 const share = number(0, 1);
@@ -31,6 +33,7 @@ const kinds = [
 	'dart-swing',
 	'fold-dart',
 	'spread',
+	'bust-spread',
 	'true-dart',
 	'true-seam',
 	'smooth',
@@ -146,6 +149,8 @@ export function alterationFrom(draft: Draft, made: Recipe, id: string): object |
 				]
 			};
 		}
+		case 'bust-spread':
+			return bustSpreadOn(pick(draft.pieces)!, made, base);
 		case 'true-dart': {
 			const dart = pick(draft.pieces.flatMap((piece) => piece.darts.map((one) => `${piece.id}/${one.id}`)));
 			return dart === undefined ? undefined : { ...base, dart, reach: 5 + 60 * made.depth };
@@ -165,6 +170,32 @@ export function alterationFrom(draft: Draft, made: Recipe, id: string): object |
 		case 'mark':
 			return { ...base, ...markOn(pick(edges)!, first, made, id) };
 	}
+}
+
+/** Slashed to a point inside from four edges that follow one another either way; often where a dart of the piece opens and ends. */
+function bustSpreadOn(piece: Piece, made: Recipe, base: object): object {
+	const [first, second = first] = made.places;
+	const count = piece.edges.length;
+	const step = made.which % 2 === 0 ? 1 : count - 1;
+	const [dart] = piece.darts;
+	const atDart = dart !== undefined && first.way % 2 === 0;
+	const start = atDart ? piece.edges.findIndex(({ id }) => id === dart.edge) : made.which % count;
+	const on = (steps: number, fraction: number) => ({
+		edge: `${piece.id}/${piece.edges[(start + steps * step + count) % count].id}`,
+		fraction
+	});
+	const opens = atDart ? { edge: `${piece.id}/${dart.edge}`, end: 'start', offset: dart.from } : on(0, second.share);
+	return {
+		...base,
+		piece: piece.id,
+		// Not in the middle, where a mouth may be: there a place is found at its start, which is another one from the other end.
+		point: atDart ? dart.point : { from: on(0, 0.4), in: 20 + 120 * made.depth },
+		dart: opens,
+		hinge: on(-1, first.share),
+		base: on(1, second.share),
+		...(made.even && count > 3 ? { centre: on(2, first.share) } : {}),
+		gap: first.amount
+	};
 }
 
 /** A mark added, moved or taken off, or buttonholes where an edge laps. */
@@ -213,4 +244,17 @@ function placeOf(
 	if (one.way === 4 && count === 1) return { level: 'waist' };
 	if (one.way === 5 && i === 0) return { end: 'start', offset: one.share * 20 };
 	return { fraction: (i + one.share) / count };
+}
+
+/** The alteration with every bare point in it moved: as it would be written for a draft that lies elsewhere on the table. */
+export function withPointsMoved<A extends object>(alteration: A, motion: Motion): A {
+	const moved = (value: unknown): unknown => {
+		if (Array.isArray(value))
+			return value.length === 2 && typeof value[0] === 'number'
+				? movePoint(motion, value as unknown as Point)
+				: value.map(moved);
+		if (typeof value !== 'object' || value === null) return value;
+		return Object.fromEntries(Object.entries(value).map(([field, held]) => [field, moved(held)]));
+	};
+	return moved(alteration) as A;
 }

@@ -89,9 +89,9 @@ export function bustPlan(piece: Piece, lines: BustLines, move: BustMove, gap: nu
 	const on = clockwise ? 'on' : 'back';
 	// Cloth of the kept part over which the lower part comes to lie, and of the upper kept part over which the centre comes to lie.
 	const lap = scale(move.away, gap);
-	const baseTrim = gap < 0 ? trimmedAt(piece, base, shifted(piece, base, point, lap), on, -gap) : base;
+	const baseTrim = gap < -joined ? trimmedAt(piece, base, shifted(piece, base, point, lap), on, norm(shift)) : base;
 	const centreTrim =
-		centre && move.lowers < 0
+		centre && move.lowers < -joined
 			? trimmedAt(piece, centre, shifted(piece, centre, point, sunk), on, -move.lowers)
 			: centre;
 	if (!baseTrim || (centre && !centreTrim)) return undefined;
@@ -113,7 +113,7 @@ export function bustPlan(piece: Piece, lines: BustLines, move: BustMove, gap: nu
 	cutAway(nearHinge, nearBase, [point]);
 	cutAway(base, baseTrim, [add(point, lap), point]);
 	if (centre) cutAway(centre, centreTrim!, [add(point, sunk), point]);
-	if (gap < 0) {
+	if (gap < -joined) {
 		const wedge = [placeOn(piece, hinge), point, move.point];
 		regions.push({ outline: wedge.map((from, i) => line(from, wedge[(i + 1) % 3])), fate: 'dropped' });
 	}

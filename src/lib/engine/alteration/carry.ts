@@ -49,7 +49,7 @@ export function carryAlterations(draft: Draft, alterations: readonly AlterationB
 			unplaced.push({ alteration: alteration.id, ...problem.refused });
 			continue;
 		}
-		const result = outcome.remarks.length > 0 ? withoutLostMates(outcome.draft) : outcome.draft;
+		const result = outcome.draft === current ? current : withoutLostMates(outcome.draft);
 		applied.push(stepOf(current, result, outcome.touched, alteration));
 		remarks.push(...outcome.remarks.map((remark) => ({ ...remark, alteration: alteration.id })));
 		current = result;
@@ -57,7 +57,7 @@ export function carryAlterations(draft: Draft, alterations: readonly AlterationB
 	return { draft: current, applied, unplaced, remarks };
 }
 
-/** Notches whose mate was trimmed off stand alone. */
+/** Notches whose mate was trimmed off, or taken off one side, stand alone. */
 function withoutLostMates(draft: Draft): Draft {
 	const isLost = (notch: Notch) => notch.mate !== undefined && !findNotch(draft, notch.mate);
 	if (!draft.pieces.some((piece) => piece.notches.some(isLost))) return draft;

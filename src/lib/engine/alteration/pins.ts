@@ -17,7 +17,7 @@ export interface AmountAlong {
 }
 
 /** Pins nearer than this are at one place, mm. */
-const samePlace = 1e-3;
+const samePlace = 1;
 /** An amount smaller than this is no amount, mm. */
 const nothing = 1e-9;
 

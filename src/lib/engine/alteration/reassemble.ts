@@ -13,6 +13,10 @@ import { pathEnd, pathLength, pathStart, pointAt, portion, straight } from '../g
 import type { Motion, Path, Point, Segment } from '../geometry/types.ts';
 import type { OutlinePlace } from '../draft/outline-stretch.ts';
 import type { Dart, Edge, FoldDart, Level, Piece } from '../draft/types.ts';
+import { refused } from './refusal.ts';
+import type { Outcome } from './types.ts';
+
+type Refused = Extract<Outcome, { refused: unknown }>;
 
 /** What becomes of a part: it stays, moves rigidly, or is cut away. */
 export type Fate = 'kept' | 'dropped' | Motion;
@@ -43,6 +47,8 @@ export interface Reassembled {
  * The piece with the stretch of its outline after `cuts[k]` (to the next cut, clockwise) sharing the fate `fates[k]`, and
  * all that lies inside a region sharing the fate of that region.
  *
+ * Refused: cuts that have run past one another, so that an edge would be used up.
+ *
  * @param cuts in order round the outline, at least two
  */
 export function reassemble(
@@ -50,12 +56,17 @@ export function reassemble(
 	cuts: readonly OutlinePlace[],
 	fates: readonly Fate[],
 	regions: readonly Region[]
-): Reassembled {
+): Reassembled | Refused {
+	const usedUp = refused(
+		'edge-used-up',
+		`Nothing would be left of an edge of ${piece.name}. Take away less, or cut farther from its corners.`
+	);
+	if (cuts.some((cut, i) => i > 0 && orderOf(cuts[i - 1], cut) > measured)) return usedUp;
 	const bridges: Bridge[] = [];
 	const rebuilt = piece.edges.map((edge, index) => rebuildEdge(edge, stretchesOf(edge, index, cuts, fates)));
-	closeCorners(piece, rebuilt, cuts);
+	if (rebuilt.some(({ segments }) => segments.length === 0)) return usedUp;
+	closeCorners(rebuilt, cuts);
 	const edges = rebuilt.map(({ edge, segments, runs }) => {
-		if (segments.length === 0) return edge;
 		for (const run of runs) if (run.bridge) bridges.push({ edge: edge.id, from: run.at, to: run.at + run.length });
 		const untouched = segments.length === edge.path.length && segments.every((segment, i) => segment === edge.path[i]);
 		return untouched ? edge : { ...edge, path: segments };
@@ -118,10 +129,14 @@ export function inOutlineOrder(
 	cuts: readonly OutlinePlace[],
 	fates: readonly Fate[]
 ): { cuts: readonly OutlinePlace[]; fates: readonly Fate[] } {
-	const before = (a: OutlinePlace, b: OutlinePlace) => (a.edge - b.edge || a.s - b.s) < 0;
-	const start = cuts.reduce((least, cut, i) => (before(cut, cuts[least]) ? i : least), 0);
+	const start = cuts.reduce((least, cut, i) => (orderOf(cut, cuts[least]) < 0 ? i : least), 0);
 	const turned = <T>(list: readonly T[]) => [...list.slice(start), ...list.slice(0, start)];
 	return { cuts: turned(cuts), fates: turned(fates) };
+}
+
+/** Negative where a lies before b on the outline. */
+function orderOf(a: OutlinePlace, b: OutlinePlace): number {
+	return a.edge - b.edge || a.s - b.s;
 }
 
 /** The bridge on an edge that runs from one point to another (to `joined`), if there is one. */
@@ -166,11 +181,16 @@ function stretchesOf(edge: Edge, index: number, cuts: readonly OutlinePlace[], f
 	const stretches: EdgeStretch[] = [];
 	for (let k = 0; k < cuts.length; k++) {
 		if (cuts[k].edge !== index) continue;
-		if (cuts[k].s > from + joined) stretches.push({ from, to: cuts[k].s, fate });
-		from = cuts[k].s;
+		if (cuts[k].s > from + joined) {
+			stretches.push({ from, to: cuts[k].s, fate });
+			from = cuts[k].s;
+		}
 		fate = fates[k];
 	}
+	// What is too short to be a stretch of its own goes with its neighbour, so that no length is lost.
+	const last = stretches[stretches.length - 1];
 	if (length > from + joined) stretches.push({ from, to: length, fate });
+	else if (last) stretches[stretches.length - 1] = { ...last, to: length };
 	return stretches;
 }
 
@@ -201,11 +221,10 @@ function appendRun(rebuilt: Rebuilt, path: Path, run: Omit<Run, 'at' | 'length'>
 }
 
 /** Bridges the corners that came apart, in the edge whose end was named in the cut. */
-function closeCorners(piece: Piece, rebuilt: Rebuilt[], cuts: readonly OutlinePlace[]): void {
+function closeCorners(rebuilt: Rebuilt[], cuts: readonly OutlinePlace[]): void {
 	for (let i = 0; i < rebuilt.length; i++) {
 		const next = rebuilt[(i + 1) % rebuilt.length];
 		const here = rebuilt[i];
-		if (here.segments.length === 0 || next.segments.length === 0) continue;
 		const end = pathEnd(here.segments);
 		const start = pathStart(next.segments);
 		const gap = distance(end, start);
@@ -226,8 +245,6 @@ function closeCorners(piece: Piece, rebuilt: Rebuilt[], cuts: readonly OutlinePl
 			next.runs.unshift({ at: 0, length, from: NaN, to: NaN, fate: 'kept', bridge: true });
 		} else appendRun(here, bridge, { from: NaN, to: NaN, fate: 'kept', bridge: true });
 	}
-	for (const one of rebuilt)
-		if (one.segments.length === 0) throw new Error(`Nothing is left of ${piece.id}/${one.edge.id}.`);
 }
 
 function carriedOn(runs: readonly Run[], s: number, side: 'before' | 'after'): { s: number; run: Run } | undefined {

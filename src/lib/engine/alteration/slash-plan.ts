@@ -102,7 +102,8 @@ export function trimmedAt(
 		.map(({ s }) => s)
 		.filter((s) => (way === 'back' ? s <= at.s + measured : s >= at.s - measured))
 		.sort((x, y) => Math.abs(x - at.s) - Math.abs(y - at.s));
-	return found.length > 0 && Math.abs(found[0] - at.s) < 4 * amount + 1 ? { edge: at.edge, s: found[0] } : undefined;
+	if (found.length === 0 || Math.abs(found[0] - at.s) >= 4 * amount + 1) return undefined;
+	return { edge: at.edge, s: way === 'back' ? Math.min(found[0], at.s) : Math.max(found[0], at.s) };
 }
 
 function chain(points: readonly Point[]): Path[] {

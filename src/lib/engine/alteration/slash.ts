@@ -114,6 +114,7 @@ function open(draft: Draft, piece: Piece, first: FoundEnd, second: FoundEnd): Ou
 	const plan = overlaps ? foldPlan(piece, first, second, m1, m2, motion) : openPlan(piece, first, second, motion);
 	if (isRefused(plan)) return plan;
 	const made = reassemble(piece, plan.cuts, plan.fates, plan.regions);
+	if (isRefused(made)) return made;
 	const lost = made.cutMouths.filter((dart) => dart.id !== first.dart && dart.id !== second.dart);
 	if (lost.length > 0)
 		return refused(

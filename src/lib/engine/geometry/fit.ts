@@ -28,12 +28,12 @@ export interface Fitted {
 const fitSamples = 7;
 const iterations = 4;
 const deepest = 12;
-const mostSegments = 64;
+const mostSegments = 32;
 const straightness = 1e-9;
 
 /**
  * A path within `accuracy` mm of the curve, measured at samples between those that were fitted (a firm bound for curves
- * that do not wiggle between samples). Halving stops after twelve levels, and when one interval has come to 64 pieces; then the deviation that
+ * that do not wiggle between samples). Halving stops after twelve levels, and when one interval has come to 32 pieces; then the deviation that
  * was reached is returned.
  *
  * @param breaks ascending parameters, first and last included, between which the curve is smooth

@@ -88,10 +88,10 @@ export function moveOutline(
 /** How many times the accuracy a drawn line may miss the exact one by. */
 const drawable = 4;
 
-/** The greatest factor found, by halving six times, with which the moved edge can be drawn. */
+/** The greatest factor found, by halving four times, with which the moved edge can be drawn. */
 function drawableFactor(edge: Path, { amount, breaks }: EdgeMove, accuracy: number): number {
 	let works = 0;
-	for (let step = 0.5; step >= 1 / 64; step /= 2) {
+	for (let step = 0.5; step >= 1 / 16; step /= 2) {
 		const factor = works + step;
 		const scaled: Amount =
 			typeof amount === 'number'

@@ -104,6 +104,7 @@ function openBust(
 			`The lap would use up an edge of ${piece.name}. Lap less, or place it farther from the corner.`
 		);
 	const made = reassemble(piece, plan.cuts, plan.fates, plan.regions);
+	if (isRefused(made)) return made;
 	const lost = made.cutMouths.filter((dart) => dart.id !== present?.id);
 	if (lost.length > 0)
 		return refused(

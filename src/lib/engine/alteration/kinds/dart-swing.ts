@@ -109,7 +109,9 @@ function swing(draft: Draft, name: string, alteration: DartSwingAlteration): Out
 	const afterTo = closedRegion(piece, to, opening, [dart.point]);
 	const beforeFrom = closedRegion(piece, opening, from, [dart.point]);
 	const turnAfter = staysWith(piece, beforeFrom, afterTo) === 'first';
-	const share = alteration.share!;
+	// What would be left of a dart that is too narrow to be drawn goes along.
+	const isWhole = (1 - alteration.share!) * legs.intake <= joined;
+	const share = isWhole ? 1 : alteration.share!;
 	// Seen from the point the mouth runs clockwise, from → to: the part after `to` closes it by turning back.
 	const motion: Motion = rotation((turnAfter ? -1 : 1) * share * legs.angle, dart.point);
 	const fates: Fate[] = ['dropped', turnAfter ? motion : 'kept', turnAfter ? 'kept' : motion];
@@ -118,6 +120,7 @@ function swing(draft: Draft, name: string, alteration: DartSwingAlteration): Out
 		{ outline: turnAfter ? afterTo : beforeFrom, fate: motion },
 		{ outline: closedRegion(piece, from, to, [dart.point]), fate: 'dropped' }
 	]);
+	if (isRefused(made)) return made;
 	const others = made.cutMouths.filter((one) => one.id !== dart.id);
 	if (others.length > 0)
 		return refused(
@@ -137,7 +140,7 @@ function swing(draft: Draft, name: string, alteration: DartSwingAlteration): Out
 	const oldFinish = turnAfter ? moved(legs.mouthTo) : legs.mouthTo;
 	const oldMouth = bridgeBetween(made, edge.id, oldStart, oldFinish);
 	if (!newMouth) throw new Error(`The swung dart ${name} opened nowhere.`);
-	const whole = share === 1 || !oldMouth;
+	const whole = isWhole || !oldMouth;
 	const side = sideOfName(dart.id);
 	const swung: Dart = {
 		...dart,
