@@ -1,3 +1,4 @@
+import type { Visitor } from '$lib/server/access/door.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 
 declare global {
@@ -9,6 +10,8 @@ declare global {
 		}
 		interface Locals {
 			journal: Journal;
+			/** Who asks; this machine itself unless the journal is open to the local network. */
+			visitor: Visitor;
 		}
 	}
 }

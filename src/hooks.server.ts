@@ -1,4 +1,10 @@
 import { building } from '$app/environment';
+import { announcement } from '$lib/server/access/announce.ts';
+import { deviceCookie, visitorOf } from '$lib/server/access/door.ts';
+import { lanPort } from '$lib/server/access/lan-port.ts';
+import { addressesNow } from '$lib/server/access/network.ts';
+import { keepGivenPassphrase } from '$lib/server/access/given-passphrase.ts';
+import { turnedAway } from '$lib/server/access/turned-away.ts';
 import demoDraft from '$lib/intake/demo-draft.json';
 import { fillDemo } from '$lib/server/demo.ts';
 import { errorSentence } from '$lib/server/http/error-sentence.ts';
@@ -8,13 +14,17 @@ import { journalFile } from '$lib/server/journal-file.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import { openJournal } from '$lib/server/open-journal.ts';
 import { shortId } from '$lib/server/short-id.ts';
+import { redirect } from '@sveltejs/kit';
 import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
 import { mkdirSync } from 'node:fs';
 
 let journal: Journal | undefined;
 
-/** Opens the journal once, before the first request, and gives an empty one the demo. */
-export const init: ServerInit = () => {
+/**
+ * Opens the journal once, before the first request, and gives an empty one the demo. Where it is opened to the local network
+ * as well, the terminal says under which addresses.
+ */
+export const init: ServerInit = async () => {
 	if (building) return;
 	const folder = process.env.PIN_TO_PAPER_JOURNAL ?? 'journal';
 	mkdirSync(folder, { recursive: true, mode: 0o700 });
@@ -23,6 +33,11 @@ export const init: ServerInit = () => {
 	journal = opened;
 	// Sent by src/start/serve.js when the last request is answered.
 	process.once('sveltekit:shutdown', () => opened.close());
+	const port = lanPort();
+	if (port === undefined) return;
+	await keepGivenPassphrase(opened.access, process.env.PIN_TO_PAPER_PASSPHRASE);
+	const isSet = opened.access.passphrase() !== undefined;
+	console.log(await announcement(port, addressesNow(port), isSet));
 };
 
 export const handle: Handle = async ({ event, resolve }) => {
@@ -33,8 +48,23 @@ export const handle: Handle = async ({ event, resolve }) => {
 		});
 	if (!journal) throw new Error('A request came before the journal was open.');
 	event.locals.journal = journal;
-	const response = await resolve(event);
+	event.locals.visitor =
+		lanPort() === undefined
+			? { kind: 'this-machine' }
+			: visitorOf(
+					{
+						address: event.getClientAddress(),
+						headers: event.request.headers,
+						token: event.cookies.get(deviceCookie)
+					},
+					journal.access
+				);
+	const away = event.locals.visitor.kind === 'stranger' ? turnedAway(event) : undefined;
+	if (away && 'page' in away) redirect(303, away.page);
+	const response = away?.response ?? (await resolve(event));
 	setHeaders(response.headers, event.url.pathname);
+	// What a device was shown is not to be found on it after it has signed out.
+	if (event.locals.visitor.kind !== 'this-machine') response.headers.set('cache-control', 'no-store');
 	return response;
 };
 

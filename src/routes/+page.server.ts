@@ -22,7 +22,7 @@ export const load: PageServerLoad = async ({ locals, parent }) => {
 		const row = measureAgain({ id, name, garments: count, lastMeasured }, today);
 		return row ? [{ ...row, mark: 'tape' as const, count: 0 }] : [];
 	});
-	const head: HeadData = { crumbs: [{ name: 'Workroom' }] };
+	const head: HeadData = { crumbs: [{ name: 'Workroom' }], links: [{ name: 'Other devices', href: '/devices' }] };
 	return {
 		head,
 		today: dayWords(today, 'weekday'),

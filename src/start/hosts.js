@@ -1,4 +1,4 @@
-import { isIP } from 'node:net';
+import { BlockList, isIP } from 'node:net';
 
 /**
  * Whether a request's Host names this machine in a way that no stranger's page can borrow. A page from elsewhere can
@@ -15,4 +15,27 @@ export function isOwnHost(host, machine) {
 	const name = match[2].toLowerCase();
 	const own = machine.toLowerCase();
 	return isIP(name) === 4 || name === 'localhost' || (own !== '' && (name === own || name === `${own}.local`));
+}
+
+const nearby = new BlockList();
+nearby.addSubnet('127.0.0.0', 8, 'ipv4');
+nearby.addAddress('::1', 'ipv6');
+// Private networks (RFC 1918, RFC 4193) and link-local addresses (RFC 3927, RFC 4291).
+nearby.addSubnet('10.0.0.0', 8, 'ipv4');
+nearby.addSubnet('172.16.0.0', 12, 'ipv4');
+nearby.addSubnet('192.168.0.0', 16, 'ipv4');
+nearby.addSubnet('169.254.0.0', 16, 'ipv4');
+nearby.addSubnet('fc00::', 7, 'ipv6');
+nearby.addSubnet('fe80::', 10, 'ipv6');
+
+/**
+ * Whether an address is this machine's own or one of a local network, as opposed to one that is reached from everywhere: a
+ * machine that has a public address besides must not open the journal to it.
+ * @param {string} address of the other end of a connection
+ * @returns {boolean}
+ */
+export function isNearby(address) {
+	const plain = address.replace(/^::ffff:(?=\d+\.)/i, '').replace(/%.*$/, '');
+	const family = isIP(plain);
+	return family !== 0 && nearby.check(plain, family === 6 ? 'ipv6' : 'ipv4');
 }

@@ -3,7 +3,7 @@ import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { buildFolder, journalFolder, projectFolder } from './folders.js';
-import { isOwnHost } from './hosts.js';
+import { isNearby, isOwnHost } from './hosts.js';
 import { Problem } from './problem.js';
 
 /** @typedef {(request: import('node:http').IncomingMessage, response: import('node:http').ServerResponse) => void} Handler */
@@ -13,6 +13,9 @@ const protocolHeader = 'x-pin-to-paper-protocol';
 
 /** Largest body that is read at all, in bytes; a draft file has a smaller limit of its own, with a sentence of its own. */
 const bodyLimit = 32 * 1024 * 1024;
+
+/** What the built server would otherwise be told by the environment about addresses, which nothing here may change. */
+const notAsked = ['ORIGIN', 'ADDRESS_HEADER', 'XFF_DEPTH', 'HOST_HEADER', 'PORT_HEADER'];
 
 /** How long open requests may take to finish after the server was told to stop, in milliseconds. */
 const patience = 5_000;
@@ -29,6 +32,7 @@ async function builtHandler() {
 	// and refuses bodies over 512 kB. They are read once, while it is loaded.
 	process.env.PROTOCOL_HEADER = protocolHeader;
 	process.env.BODY_SIZE_LIMIT = String(bodyLimit);
+	for (const name of notAsked) delete process.env[name];
 	try {
 		const { handler } = await import(pathToFileURL(join(buildFolder, 'handler.js')).href);
 		return handler;
@@ -49,7 +53,7 @@ function refuse(response, status, sentence) {
 }
 
 /**
- * What answers a request: this machine's names only, bodies up to the limit, the protocol always http.
+ * What answers a request: this machine's names only, asked from nearby, bodies up to the limit, the protocol always http.
  * @param {Handler} handler
  * @param {string} [machine]
  * @returns {Handler}
@@ -62,6 +66,8 @@ export function guarded(handler, machine = hostname()) {
 				421,
 				'Pin to Paper answers only under the address that it printed when it started. Open that one.'
 			);
+		if (!isNearby(request.socket.remoteAddress ?? ''))
+			return refuse(response, 403, 'Pin to Paper answers only on the local network that this machine is on.');
 		if (Number(request.headers['content-length']) > bodyLimit)
 			return refuse(
 				response,
@@ -76,9 +82,10 @@ export function guarded(handler, machine = hostname()) {
 /**
  * @param {import('node:http').Server} server
  * @param {number} port
+ * @param {string} host address that is listened on
  * @returns {Promise<boolean>} false when another program has the port
  */
-function listens(server, port) {
+function listens(server, port, host) {
 	return new Promise((resolve, reject) => {
 		/** @param {NodeJS.ErrnoException} error */
 		const failed = (error) => {
@@ -88,7 +95,7 @@ function listens(server, port) {
 			reject(error);
 		};
 		server.once('error', failed);
-		server.listen(port, '127.0.0.1', () => {
+		server.listen(port, host, () => {
 			server.off('error', failed);
 			resolve(true);
 		});
@@ -111,13 +118,27 @@ export function askedPort(text) {
 }
 
 /**
- * Serves the built pages to this machine alone, and stops cleanly on SIGINT and SIGTERM: open requests finish, then
- * the journal is closed.
- * @param {{ asked?: number, usual?: number, load?: () => Promise<Handler> }} [options] `asked`: this port or none
- * (0: any free one); `usual`: the port to try first when none is asked for, then the nineteen after it
+ * What the words after `npm start --` ask for: `--lan` opens it to the local network. Anything else is refused.
+ * @param {string[]} words
+ * @returns {{ lan: boolean }}
+ */
+export function askedOf(words) {
+	const unknown = words.find((word) => word !== '--lan');
+	if (unknown !== undefined)
+		throw new Problem(
+			`npm start takes no "${unknown}". To choose a port: PORT=8080 npm start. To open it to the local network: npm start -- --lan.`
+		);
+	return { lan: words.includes('--lan') };
+}
+
+/**
+ * Serves the built pages to this machine alone, or with `lan` to the local network as well, and stops cleanly on SIGINT and
+ * SIGTERM: open requests finish, then the journal is closed.
+ * @param {{ asked?: number, usual?: number, lan?: boolean, load?: () => Promise<Handler> }} [options] `asked`: this port or
+ * none (0: any free one); `usual`: the port to try first when none is asked for, then the nineteen after it
  * @returns {Promise<{ address: string, stop: (signal: string) => Promise<void> }>}
  */
-export async function serve({ asked, usual = 1898, load = builtHandler } = {}) {
+export async function serve({ asked, usual = 1898, lan = false, load = builtHandler } = {}) {
 	/** @type {Handler | undefined} */
 	let handler;
 	const server = createServer((request, response) =>
@@ -127,7 +148,7 @@ export async function serve({ asked, usual = 1898, load = builtHandler } = {}) {
 	server.keepAliveTimeout = 310_000;
 	const ports = asked === undefined ? Array.from({ length: 20 }, (_, index) => usual + index) : [asked];
 	let open = false;
-	for (const port of ports) if ((open = await listens(server, port))) break;
+	for (const port of ports) if ((open = await listens(server, port, lan ? '0.0.0.0' : '127.0.0.1'))) break;
 	if (!open)
 		throw new Problem(
 			asked === undefined
@@ -135,6 +156,10 @@ export async function serve({ asked, usual = 1898, load = builtHandler } = {}) {
 				: `Port ${asked} is taken by another program, perhaps by Pin to Paper itself in another window. Stop that one, or choose another port: PORT=${asked === 65535 ? usual : asked + 1} npm start.`
 		);
 
+	const address = /** @type {import('node:net').AddressInfo} */ (server.address());
+	// The pages ask for the passphrase, and print the addresses, where this is set.
+	if (lan) process.env.PIN_TO_PAPER_LAN_PORT = String(address.port);
+	else delete process.env.PIN_TO_PAPER_LAN_PORT;
 	handler = guarded(await load());
 
 	/** @param {string} signal */
@@ -150,7 +175,6 @@ export async function serve({ asked, usual = 1898, load = builtHandler } = {}) {
 		// @ts-expect-error adapter-node's event, which Node's types do not list
 		process.emit('sveltekit:shutdown', signal);
 	};
-	const address = /** @type {import('node:net').AddressInfo} */ (server.address());
 	return { address: `http://127.0.0.1:${address.port}`, stop };
 }
 

@@ -137,7 +137,7 @@ test('by keyboard alone a pin is put in the middle, moved with the arrows, and s
 	expect(top).toBeCloseTo(moved[1], 3);
 });
 
-test('a picture goes to this server’s own pages, bare of what the camera wrote, and is kept by no cache @desktop', async ({
+test('a picture goes to this server’s own pages, bare of what the camera wrote, and is kept by no cache @desktop @scripting', async ({
 	page,
 	request
 }) => {

@@ -34,6 +34,7 @@ const packages: Record<string, RegExp> = {
 	pdfkit: /^src\/lib\/output\//,
 	fontkit: /^src\/lib\/output\//,
 	sharp: /^src\/lib\/server\//,
+	qrcode: /^src\/lib\/server\//,
 	svelte: /^src\/(lib\/ui|routes)\//,
 	'@sveltejs/kit': /^src\/(routes\/|hooks\.|lib\/server\/http\/)/,
 	'@fontsource-variable/commissioner': /^src\/(lib\/ui|routes)\//,

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ensureBuilt } from '../../src/start/built.js';
 import { orSentence } from '../../src/start/problem.js';
-import { askedPort, serve, stopOnSignals } from '../../src/start/serve.js';
+import { askedOf, askedPort, serve, stopOnSignals } from '../../src/start/serve.js';
 
 // The server of the journeys: the one that is released, on a journal of its own that goes when it stops.
 await orSentence(async () => {
@@ -11,7 +11,7 @@ await orSentence(async () => {
 	process.once('exit', () => rmSync(journal, { recursive: true, force: true }));
 	process.env.PIN_TO_PAPER_JOURNAL = journal;
 	ensureBuilt();
-	const served = await serve({ asked: askedPort(process.env.PORT) });
+	const served = await serve({ asked: askedPort(process.env.PORT), ...askedOf(process.argv.slice(2)) });
 	stopOnSignals(served);
 	console.log(served.address);
 });

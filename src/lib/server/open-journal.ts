@@ -1,3 +1,4 @@
+import { accessOf } from './access/sign-ins.ts';
 import { migrationsFolder } from './database/migrations.ts';
 import { openDatabase, openToRead } from './database/open.ts';
 import { thisEngine, type Engine } from './engine.ts';
@@ -67,6 +68,7 @@ export function openJournal(options: JournalOptions): Journal {
 		...noteActs(store),
 		...photoActs(store),
 		...photoPinActs(store),
+		access: accessOf(store),
 		asOf: (instant, act) => store.asOf(instant, act),
 		together: (act) => store.writing(act),
 		close: () => sqlite.close()

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { oneAtATime } from '../../../src/lib/server/photos/one-at-a-time.ts';
+import { oneAtATime } from '../../../src/lib/server/one-at-a-time.ts';
 import { receivePicture } from '../../../src/lib/server/photos/receive.ts';
 import { ownFolder } from '../support/journal.ts';
 import { noise, redAndBlue } from './support/pictures.ts';

@@ -1,3 +1,4 @@
+import type { Access } from '../access/access.ts';
 import type { Answer } from './answer.ts';
 import type { Change } from './changes.ts';
 import type * as asked from './changes.ts';
@@ -137,6 +138,9 @@ export interface Journal {
 
 	addNote(input: asked.NewNote): Answer<Note>;
 	reviseNote(id: string, revision: number, text: string): Answer<Note>;
+
+	/** Who may come in from other devices. */
+	readonly access: Access;
 
 	/** Does several things in one transaction: all of them are kept if the last answer is `ok`, and none if it is not. */
 	together<T, C>(act: () => Answer<T, C>): Answer<T, C>;

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import sharp, { type OutputInfo } from 'sharp';
-import { oneAtATime } from './one-at-a-time.ts';
+import { oneAtATime } from '../one-at-a-time.ts';
 import type { Picture } from './picture.ts';
 import { mostPixels, type PhotoProblem } from './sentences.ts';
 import type { Sniffed } from './sniff.ts';
