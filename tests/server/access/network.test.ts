@@ -36,7 +36,7 @@ test('the terminal says the addresses, that it is not encrypted, and what is sti
 	expect(none).toContain('No passphrase is set yet, and until then every other device is turned away');
 	expect(none).toContain('http://127.0.0.1:1898/devices');
 	expect(await announcement(1898, ['http://10.0.0.2:1898'], true)).not.toContain('No passphrase');
-	expect(await announcement(1898, [], true)).toContain('on no local network');
+	expect(await announcement(1898, [], true)).toContain('no address on a private network');
 });
 
 test('a QR code has its three corner marks (ISO/IEC 18004, 6.3.3) inside a light border of four squares', () => {

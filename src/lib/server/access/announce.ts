@@ -8,7 +8,8 @@ export async function announcement(
 ): Promise<string> {
 	const own = `http://127.0.0.1:${port}/devices`;
 	const lines = ['', 'Open to other devices of this network.', warning];
-	if (addresses.length === 0) lines.push('This machine is on no local network now. Connect it and start again.');
+	if (addresses.length === 0)
+		lines.push('This machine has no address on a private network now (192.168…, 10…). Join one and start again.');
 	else lines.push('', ...addresses, '', (await qrForTerminal(addresses[0]!)).trimEnd());
 	lines.push(
 		'',
