@@ -71,7 +71,7 @@ export function otherAllowances(
 	return [...places].sort(([a], [b]) => b - a).map(([mm, where]) => ({ mm, where: where.join('; ') }));
 }
 
-/** An allowance as its field shows it: in sixteenths, or half millimetres. */
+/** An allowance as its field shows it: in sixteenths, or whole millimetres. */
 export function shownAllowance(mm: number, unit: Unit): string {
-	return formatLength(mm, unit, { denominator: 16 }).text;
+	return formatLength(mm, unit, { denominator: unit === 'in' ? 16 : 8 }).text;
 }
