@@ -97,7 +97,9 @@ export function reassemble(
 			darts,
 			foldDarts: piece.foldDarts.map((dart): FoldDart => ({ ...dart, ends: [ride(dart.ends[0]), ride(dart.ends[1])] })),
 			notches: piece.notches.flatMap((notch) => {
-				const at = carried(notch.edge, notch.at, 'before') ?? carried(notch.edge, notch.at, 'after');
+				// A notch that the cut runs through stays with the part that stays, whichever way the edge runs.
+				const sides = [carried(notch.edge, notch.at, 'before'), carried(notch.edge, notch.at, 'after')];
+				const at = sides.find((one) => one?.run.fate === 'kept') ?? sides[0] ?? sides[1];
 				if (at) return [{ ...notch, at: at.s }];
 				lostNotches.push(notch.id);
 				return [];
