@@ -3,8 +3,8 @@
  *
  * Each interval gets one cubic that starts and ends on the curve along its tangents; the two handle lengths are found by
  * least squares on the distances at right angles (Gauss–Newton with re-projected parameters, after Schneider, "An Algorithm
- * for Automatically Fitting Digitized Curves", Graphics Gems, 1990). An interval that misses is halved. With both tangents
- * given the error falls with the sixth power of the interval, so few pieces are needed.
+ * for Automatically Fitting Digitized Curves", Graphics Gems, 1990). An interval that misses is cut at the joint nearest its
+ * middle, or else halved. With both tangents given the error falls with the sixth power of the interval, so few pieces are needed.
  *
  * It cannot fit across a corner or a cusp: those must be among the breaks.
  */
@@ -26,7 +26,9 @@ export interface Fitted {
 }
 
 const fitSamples = 7;
-const iterations = 4;
+const iterations = 8;
+/** An interval that after three rounds misses by this many times the accuracy will not be fitted by one cubic. */
+const hopeless = 100;
 const deepest = 12;
 const mostSegments = 32;
 const straightness = 1e-9;
@@ -37,8 +39,14 @@ const straightness = 1e-9;
  * was reached is returned.
  *
  * @param breaks ascending parameters, first and last included, between which the curve is smooth
+ * @param joints ascending parameters at which its curvature may jump: where it is best cut, if it must be
  */
-export function fitCurve(curve: CurveSample, breaks: readonly number[], accuracy: number): Fitted {
+export function fitCurve(
+	curve: CurveSample,
+	breaks: readonly number[],
+	accuracy: number,
+	joints: readonly number[] = []
+): Fitted {
 	const segments: Segment[] = [];
 	let deviation = 0;
 	let from = curve.pointAt(breaks[0]);
@@ -59,11 +67,24 @@ export function fitCurve(curve: CurveSample, breaks: readonly number[], accuracy
 			deviation = Math.max(deviation, found.deviation);
 			return;
 		}
-		const middle = (u0 + u1) / 2;
+		const middle = middleOf(u0, u1, joints);
 		const point = curve.pointAt(middle);
 		fitInterval(u0, middle, start, point, depth + 1);
 		fitInterval(middle, u1, point, end, depth + 1);
 	}
+}
+
+/** The joint nearest the middle of an interval that leaves a twentieth of it on either side, or else the middle. */
+function middleOf(u0: number, u1: number, joints: readonly number[]): number {
+	const half = (u0 + u1) / 2;
+	let least = 0.45 * (u1 - u0);
+	let found = half;
+	for (const joint of joints) {
+		if (Math.abs(joint - half) > least) continue;
+		least = Math.abs(joint - half);
+		found = joint;
+	}
+	return found;
 }
 
 function fitOne(
@@ -104,17 +125,22 @@ function fitOne(
 	let a = length / 3;
 	let b = length / 3;
 	let candidate = withHandles(start, end, startTangent, endTangent, a, b);
+	const even = { segment: candidate, deviation: farthest(candidate, points, parameters) };
+	// Handles hardly matter where the curve is nearly straight, and could not be told from rounding.
+	if (even.deviation <= accuracy / 4) return even;
 	for (let round = 0; round < iterations; round++) {
 		let aa = 0;
 		let ab = 0;
 		let bb = 0;
 		let ra = 0;
 		let rb = 0;
+		let missed = 0;
 		for (let i = 0; i < count; i += 2) {
 			const t = project(candidate, points[i], parameters[i]);
 			parameters[i] = t;
 			const frame = at(candidate, t);
 			const residual = (points[i][0] - frame.x) * frame.nx + (points[i][1] - frame.y) * frame.ny;
+			missed = Math.max(missed, Math.abs(residual));
 			const ga = 3 * (1 - t) * (1 - t) * t * (startTangent[0] * frame.nx + startTangent[1] * frame.ny);
 			const gb = -3 * (1 - t) * t * t * (endTangent[0] * frame.nx + endTangent[1] * frame.ny);
 			aa += ga * ga;
@@ -123,6 +149,7 @@ function fitOne(
 			ra += ga * residual;
 			rb += gb * residual;
 		}
+		if (round >= 3 && missed > hopeless * accuracy) break;
 		// A touch of damping keeps nearly straight curves, whose handles hardly matter, where they are.
 		const damping = 1e-9 + 1e-7 * (aa + bb);
 		const determinant = (aa + damping) * (bb + damping) - ab * ab;
@@ -133,13 +160,19 @@ function fitOne(
 		candidate = withHandles(start, end, startTangent, endTangent, a, b);
 		if (Math.abs(da) + Math.abs(db) < accuracy * 0.01) break;
 	}
+	const deviation = farthest(candidate, points, parameters);
+	return deviation <= even.deviation ? { segment: candidate, deviation } : even;
+}
+
+/** The greatest distance of the points from the cubic, each near its parameter. */
+function farthest(candidate: Cubic, points: readonly Point[], parameters: readonly number[]): number {
 	let worst = 0;
-	for (let i = 0; i < count; i++) {
+	for (let i = 0; i < points.length; i++) {
 		const t = project(candidate, points[i], project(candidate, points[i], parameters[i]));
 		const frame = at(candidate, t);
 		worst = Math.max(worst, Math.hypot(points[i][0] - frame.x, points[i][1] - frame.y));
 	}
-	return { segment: candidate, deviation: worst };
+	return worst;
 }
 
 function withHandles(start: Point, end: Point, startTangent: Point, endTangent: Point, a: number, b: number): Cubic {

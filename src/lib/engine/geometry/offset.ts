@@ -134,7 +134,8 @@ function fitMoved(path: Path, bounds: readonly number[], amount: Amount, accurac
 			}
 		},
 		nominal,
-		accuracy
+		accuracy,
+		starts
 	);
 }
 
