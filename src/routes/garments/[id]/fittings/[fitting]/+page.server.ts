@@ -29,11 +29,13 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 	const { page, contents } = foundFitting(journal, params);
 	const { fitting } = contents;
 	const asked = typedIn(url);
-	if (field(asked, 'do') !== '') redirect(303, url.pathname + addressOf(afterCommand(asked, unit)));
+	const told = field(asked, 'do') !== '' ? afterCommand(asked, unit) : asked;
+	// A form sent to be shown names every field: the address keeps those that say something.
+	if (told !== asked || Object.values(asked).includes('')) redirect(303, url.pathname + addressOf(told));
 	const line = readLine();
 	const held = inHand(journal, page, contents, line ? choosing(asked) : asked, unit);
 	const { preview, hand, carried } = held;
-	const side = sideShown(asked);
+	const side = sideShown(held.typed);
 	const name = fittingName(fitting);
 	const here = `/garments/${page.garment.id}/fittings/${fitting.id}`;
 	const sides = (['right', 'left'] as const).map((one) => ({

@@ -6,7 +6,7 @@ import type { Unit } from '$lib/measure/units.ts';
 import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
 import { carryEach, type CarriedOne } from '$lib/ui/fitting/carry-each.ts';
 import { formOfAlteration } from '$lib/ui/fitting/form-of-alteration.ts';
-import { handOf, targetTyped, type Hand } from '$lib/ui/fitting/hand.ts';
+import { handOf, targetTyped, withPlaces, type Hand } from '$lib/ui/fitting/hand.ts';
 import { asAlterations, readAlteration, type FormRead } from '$lib/ui/fitting/read-alteration.ts';
 import { isThere, notThere } from '$lib/ui/fitting/targets.ts';
 import { field, type Typed } from '$lib/ui/fitting/typed.ts';
@@ -48,7 +48,7 @@ export function inHand(
 	const editing = editedOf(alterations, asked);
 	const before = draftBefore(base, kept, each, editing);
 	const form = editing && formOfAlteration(before, editing, unit);
-	const typed: Typed = editing && field(asked, 'act') === '' ? { ...form, ...asked } : asked;
+	const typed = withPlaces(before, editing && field(asked, 'act') === '' ? { ...form, ...asked } : asked, unit);
 	const target = targetTyped(typed);
 	if (target && !isThere(before, target)) error(404, notThere(before, target));
 	const fixed = editing && !form ? alterationTitle(before, editing.intent, unit, editing.act) : undefined;

@@ -1,4 +1,4 @@
-import { cuttingLines, seamsOf, undividedName } from '$lib/engine/index.ts';
+import { cuttingLines, seamsOf, sideOfName, undividedName } from '$lib/engine/index.ts';
 import type { Draft } from '$lib/engine/index.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
@@ -67,7 +67,10 @@ export function closeScene(
 
 function shared(journal: Journal, page: GarmentPage, fitting: Fitting, held: InHand, side: SideShown, unit: Unit) {
 	const cut = toileCut(journal, page, fitting);
-	return { unit, side, ...(cut && { cut }), pins: pinsOfCarried(held.carried, held.numberOf) };
+	const pins = pinsOfCarried(held.carried, held.numberOf).filter(
+		({ feature }) => (sideOfName(feature) ?? side) === side
+	);
+	return { unit, side, ...(cut && { cut }), pins };
 }
 
 /** The cutting lines of the toile on the body. */
@@ -124,5 +127,7 @@ export function choosing(typed: Typed, target?: Target): Typed {
 	return { act, side, ...(target && { [target.of]: target.id }) };
 }
 
-/** The side that is shown: the one asked for, the wearer's right otherwise. */
-export const sideShown = (typed: Typed): SideShown => (field(typed, 'side') === 'left' ? 'left' : 'right');
+/** The side that is shown: the one asked for, else the one that the alteration in the hand is carried to. */
+export function sideShown(typed: Typed): SideShown {
+	return (field(typed, 'side') || field(typed, 'sides')) === 'left' ? 'left' : 'right';
+}
