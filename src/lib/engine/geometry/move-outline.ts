@@ -224,8 +224,11 @@ function assemble(edge: Path, stretches: readonly JoinedStretch[], move: EdgeMov
 	return {
 		path,
 		carried(s) {
-			for (const { stretch, at } of pieces) {
+			for (const [i, { stretch, at }] of pieces.entries()) {
 				if (s < stretch.from - measured || s > stretch.to + measured) continue;
+				const next = pieces[i + 1];
+				// What lies in a corner inside the edge stays in it, whichever way the edge runs.
+				if (next && s >= next.stretch.from - measured) return next.at;
 				const within = move
 					? nearestOn(
 							stretch.path,
