@@ -471,7 +471,7 @@ test('on a phone the seam in the hand lies close above its places, and nothing r
 		.locator('main button:visible, main a:visible, main input:visible, main select:visible')
 		.evaluateAll((controls) =>
 			controls
-				.filter((control) => !control.closest('svg'))
+				.filter((control) => !control.closest('svg') && !control.matches('.visually-hidden'))
 				.map((control) => ({ box: control.getBoundingClientRect(), said: control.outerHTML.slice(0, 120) }))
 				.filter(({ box }) => box.height > 0 && box.height < 43.5)
 				.map(({ said }) => said)
