@@ -23,6 +23,8 @@ import { expectAlike } from './alteration-law.ts';
 export interface Cases {
 	readonly seed: number;
 	readonly numRuns: number;
+	/** The one case to hold again, as fast-check named it. */
+	readonly path?: string;
 	/** Told what came of every history that was carried whole. */
 	readonly tell?: (alterations: readonly AlterationBase[], carried: Carried) => void;
 }
@@ -54,8 +56,8 @@ function alterationsFor(draft: Draft, recipes: readonly Recipe[]): AlterationBas
 }
 
 /** A failed case is named by its seed and path at once; with LAW_SHRINK set it is made smaller first, which may take long. */
-function parameters({ seed, numRuns }: Cases) {
-	return { seed, numRuns, endOnFailure: !process.env.LAW_SHRINK };
+export function parameters({ seed, numRuns, path }: Cases) {
+	return { seed, numRuns, ...(path !== undefined && { path }), endOnFailure: !process.env.LAW_SHRINK };
 }
 
 function overHistories(name: string, law: (draft: Draft, alterations: AlterationBase[], cases: Cases) => void): Law {

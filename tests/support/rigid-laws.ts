@@ -15,7 +15,7 @@ import { check } from '../../src/lib/engine/review/check.ts';
 import { piecesApart } from './apart.ts';
 import { arbitraryDraft } from './arbitrary-draft.ts';
 import { number } from './arbitrary-number.ts';
-import type { Cases, Law } from './laws.ts';
+import { parameters, type Cases, type Law } from './laws.ts';
 
 /** What rigid motion keeps, it keeps to this: mm, and radians of an angle. */
 const exact = 1e-6;
@@ -43,7 +43,7 @@ const anyCase: fc.Arbitrary<Case> = fc.record({
 function law(name: string, hold: (draft: Draft, piece: Piece, made: Case) => void): Law {
 	return {
 		name: `[RIGID] ${name}`,
-		hold: ({ seed, numRuns }: Cases) =>
+		hold: (cases: Cases) =>
 			fc.assert(
 				fc.property(arbitraryDraft, anyCase, (draft, made) => {
 					const given = draft.pieces[made.which % draft.pieces.length];
@@ -51,7 +51,7 @@ function law(name: string, hold: (draft: Draft, piece: Piece, made: Case) => voi
 					const plain = { ...draft, pieces: draft.pieces.map((one) => (one === given ? piece : one)) };
 					hold(plain, piece, made);
 				}),
-				{ seed, numRuns, endOnFailure: !process.env.LAW_SHRINK }
+				parameters(cases)
 			)
 	};
 }

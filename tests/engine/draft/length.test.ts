@@ -84,6 +84,14 @@ describe('along an edge with two mouths', () => {
 		const piece = pieceOf(rectangleFile({ darts: [{ id: 'd', edge: 'hem', from: 180, to: 200, point: [10, 200] }] }));
 		expect(fromStitched(piece, edgeOf(piece, 'hem')!, 180)).toBe(200);
 	});
+
+	it('a hair’s breadth into a mouth that begins the edge is still its start, as it is from the other end', () => {
+		const piece = pieceOf(rectangleFile({ darts: [{ id: 'dart', edge: 'hem', from: 0, to: 30, point: [150, 200] }] }));
+		const hem = piece.edges[2];
+		for (const near of [0, 1e-300, 1e-12]) expect(fromStitched(piece, hem, near)).toBeCloseTo(0, 9);
+		expect(fromStitched(piece, hem, 1e-6)).toBeCloseTo(30 + 1e-6, 9);
+		expect(fromStitched(piece, hem, 170 - 1e-12)).toBeCloseTo(200, 9);
+	});
 });
 
 describe('a skirt laid in pleats', () => {

@@ -68,14 +68,17 @@ export function stitchedRate(piece: Piece, edge: Edge, s: number): number {
 	return 1;
 }
 
+/** Stitched lengths less than this apart are one, mm: a place so near a mouth is in it, from whichever end it was counted. */
+const rounding = 1e-9;
+
 /** Arc length at a stitched length. Where a mouth is: its start, except that the edge's stitched end is always its drawn end. */
 export function fromStitched(piece: Piece, edge: Edge, stitched: number): number {
 	const whole = stitchedOf(piece, edge);
 	if (whole.folded.length === 0) return stitched;
-	if (stitched >= whole.stitched) return whole.length + (stitched - whole.stitched);
+	if (stitched >= whole.stitched - rounding) return whole.length + (stitched - whole.stitched);
 	let s = stitched;
 	for (const part of whole.folded) {
-		if (s <= part.from) break;
+		if (s <= part.from + rounding) break;
 		const left = part.to - part.from - part.turned;
 		s = s >= part.from + left ? s + part.turned : part.from + ((s - part.from) * (part.to - part.from)) / left;
 	}
