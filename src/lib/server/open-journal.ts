@@ -6,7 +6,9 @@ import { alterationActs } from './journal/alteration-acts.ts';
 import { carryActs } from './journal/carry-to-paper.ts';
 import { fittingActs } from './journal/fitting-acts.ts';
 import { forgettingActs } from './journal/forget.ts';
+import { formActs } from './journal/forms-kept.ts';
 import { garmentActs } from './journal/garment-acts.ts';
+import { handActs } from './journal/hands.ts';
 import type { Journal } from './journal/journal.ts';
 import { liningActs } from './journal/lining.ts';
 import { log } from './journal/log.ts';
@@ -16,6 +18,7 @@ import { photoPinActs } from './journal/photo-pin-acts.ts';
 import { eraseLoosePictures } from './journal/photos.ts';
 import { observationActs } from './journal/observation-acts.ts';
 import { readingActs } from './journal/reading.ts';
+import { stepActs } from './journal/step-acts.ts';
 import { makeStore } from './journal/store.ts';
 import { toileActs } from './journal/toile-acts.ts';
 import { versionActs } from './journal/versions.ts';
@@ -61,6 +64,9 @@ export function openJournal(options: JournalOptions): Journal {
 		...fittingActs(store),
 		...observationActs(store),
 		...alterationActs(store),
+		...stepActs(store),
+		...handActs(store),
+		...formActs(store),
 		...carryActs(store),
 		...withdrawalActs(store),
 		...versionActs(store),

@@ -5,12 +5,14 @@ import { alterationsOf, findAlteration, waitingForPlace } from './alterations.ts
 import type { Answer, Problem } from './answer.ts';
 import { closed, kept, refused, stale, unknown } from './answers.ts';
 import type { Change, NewAlteration } from './changes.ts';
-import { findFitting, fittingIsClosed, touchFitting } from './fittings.ts';
+import { findFitting, fittingIsClosed } from './fittings.ts';
 import type { Journal } from './journal.ts';
 import { garmentOfObservation } from './observations.ts';
 import { parsed } from './parsed.ts';
 import { measuredAs, type Alteration, type Fitting, type Readings } from './records.ts';
 import { checkLength, checkOneOf, checkWords, problemsOf } from './soundness.ts';
+import type { StepRecord } from './step-records.ts';
+import { stepped } from './steps.ts';
 import type { Store } from './store.ts';
 import { draftOf, latestVersion } from './versions.ts';
 
@@ -19,14 +21,21 @@ type AlterationActs = Pick<
 	'alteration' | 'addAlteration' | 'reviseAlteration' | 'leaveOut' | 'takeUpAgain' | 'reorderAlteration'
 >;
 
+/** What is to be written of an alteration, and the positions that others get by it. */
+interface Changed {
+	readonly fields: Partial<typeof alterations.$inferInsert>;
+	readonly positions?: readonly (readonly [id: string, position: number])[];
+}
+
 export function alterationActs(store: Store): AlterationActs {
 	const { db, engine, newId, now, writing } = store;
 
 	/** Writes a change of one alteration of an open fitting, if it is drawn from its present state. */
 	const change = (
+		what: StepRecord['what'],
 		id: string,
 		revision: number,
-		values: (alteration: Alteration, fitting: Fitting) => Partial<typeof alterations.$inferInsert> | readonly Problem[]
+		values: (alteration: Alteration, fitting: Fitting) => Changed | readonly Problem[]
 	): Answer<Alteration> =>
 		writing(() => {
 			const alteration = findAlteration(store, id);
@@ -36,11 +45,15 @@ export function alterationActs(store: Store): AlterationActs {
 			if (alteration.revision !== revision) return stale(alteration);
 			const changed = values(alteration, fitting);
 			if (isProblems(changed)) return refused(changed);
-			db.update(alterations)
-				.set({ ...changed, revision: revision + 1 })
-				.where(eq(alterations.id, id))
-				.run();
-			touchFitting(store, fitting);
+			stepped(store, fitting, what, () => {
+				for (const [other, position] of changed.positions ?? [])
+					db.update(alterations).set({ position }).where(eq(alterations.id, other)).run();
+				db.update(alterations)
+					.set({ ...changed.fields, revision: revision + 1 })
+					.where(eq(alterations.id, id))
+					.run();
+				return id;
+			});
 			return kept(findAlteration(store, id)!);
 		});
 
@@ -64,20 +77,22 @@ export function alterationActs(store: Store): AlterationActs {
 					.from(alterations)
 					.where(eq(alterations.fitting, fittingId))
 					.get();
-				db.insert(alterations)
-					.values({
-						...fieldsOf(input),
-						...{ id, fitting: fittingId, intent: intent.value, readings: input.readings ?? { places: [] } },
-						...{ number: (last?.number ?? 0) + 1, position: (last?.position ?? 0) + 1 },
-						...{ state: stateOf(store, fitting, intent.value), addedAt: now() }
-					})
-					.run();
-				touchFitting(store, fitting);
+				stepped(store, fitting, 'alteration-added', () => {
+					db.insert(alterations)
+						.values({
+							...fieldsOf(input),
+							...{ id, fitting: fittingId, intent: intent.value, readings: input.readings ?? { places: [] } },
+							...{ number: (last?.number ?? 0) + 1, position: (last?.position ?? 0) + 1 },
+							...{ state: stateOf(store, fitting, intent.value), addedAt: now() }
+						})
+						.run();
+					return id;
+				});
 				return kept(findAlteration(store, id)!);
 			}),
 
 		reviseAlteration: (id, revision, input) =>
-			change(id, revision, (alteration, fitting) => {
+			change('alteration-changed', id, revision, (alteration, fitting) => {
 				const intent = parsed('intent', () => engine.parseAlteration({ ...(input.intent ?? alteration.intent), id }));
 				const problems = problemsOf(
 					'problems' in intent ? intent.problems : undefined,
@@ -85,34 +100,29 @@ export function alterationActs(store: Store): AlterationActs {
 				);
 				if (problems.length > 0 || 'problems' in intent) return problems;
 				const state = alteration.state === 'withdrawn' ? 'withdrawn' : stateOf(store, fitting, intent.value);
-				return { ...fieldsOf(input), readings: input.readings, intent: intent.value, state };
+				return { fields: { ...fieldsOf(input), readings: input.readings, intent: intent.value, state } };
 			}),
 
-		leaveOut: (id, revision) => change(id, revision, () => ({ state: 'withdrawn' })),
+		leaveOut: (id, revision) => change('alteration-left-out', id, revision, () => ({ fields: { state: 'withdrawn' } })),
 
 		takeUpAgain: (id, revision) =>
-			change(id, revision, ({ intent }, fitting) => ({ state: stateOf(store, fitting, intent) })),
+			change('alteration-taken-up', id, revision, ({ intent }, fitting) => ({
+				fields: { state: stateOf(store, fitting, intent) }
+			})),
 
 		reorderAlteration: (id, revision, position) =>
-			change(id, revision, (alteration) => {
+			change('alteration-moved', id, revision, (alteration) => {
 				const others = alterationsOf(store, alteration.fitting).filter((other) => other.id !== id);
 				if (!Number.isInteger(position) || position < 1 || position > others.length + 1)
 					return [{ field: 'position', sentence: `Choose a place in the order from 1 to ${others.length + 1}.` }];
 				// The others close up round it. Their own revisions stay: nobody's form shows where another stands.
 				const order = [...others.slice(0, position - 1), alteration, ...others.slice(position - 1)];
-				order.forEach((one, index) =>
-					db
-						.update(alterations)
-						.set({ position: index + 1 })
-						.where(eq(alterations.id, one.id))
-						.run()
-				);
-				return { position };
+				return { fields: { position }, positions: order.map((one, index) => [one.id, index + 1] as const) };
 			})
 	};
 }
 
-const isProblems = (value: object | readonly Problem[]): value is readonly Problem[] => Array.isArray(value);
+const isProblems = (value: Changed | readonly Problem[]): value is readonly Problem[] => Array.isArray(value);
 
 /** Whether its pins have been read is the engine's to say, whatever the kind. */
 function stateOf(store: Store, fitting: Fitting, intent: EngineAlteration): 'standing' | 'not-read' {

@@ -136,7 +136,7 @@ export interface Alteration {
 	readonly id: string;
 	readonly revision: number;
 	readonly fitting: string;
-	/** "Alteration 4"; never given twice in one fitting. */
+	/** "Alteration 4"; never given twice in one fitting, but for one that was undone as if never made. */
 	readonly number: number;
 	/** Order of carrying within its fitting. */
 	readonly position: number;

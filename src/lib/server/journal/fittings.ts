@@ -1,5 +1,6 @@
 import { and, eq } from 'drizzle-orm';
 import { fittings } from '../database/schema/fittings.ts';
+import { letGoOfSteps } from './let-go-of-steps.ts';
 import type { Fitting } from './records.ts';
 import type { Store } from './store.ts';
 import { addToileState, toileRow } from './toiles.ts';
@@ -57,6 +58,7 @@ export function touchFitting({ db }: Store, fitting: Fitting): void {
 /** Closes a fitting, carried into a version or into none; a toile that was on the body is fitted from then on. */
 export function shutFitting(store: Store, fitting: Fitting, versionId: string | null): void {
 	const { db, now } = store;
+	letGoOfSteps(store, fitting.id);
 	if (fitting.toile && fitting.tried === 'toile') {
 		const toile = toileRow(store, fitting.toile)!;
 		if (['cut', 'put-together', 'restitched'].includes(toile.state)) {

@@ -6,6 +6,7 @@ import { foundations, sheetMeasures, sheets, wearers } from '../database/schema/
 import { closed, kept, stale, unknown } from './answers.ts';
 import { garmentsOf } from './garments.ts';
 import type { Journal } from './journal.ts';
+import { letGoOfSteps } from './let-go-of-steps.ts';
 import { eraseLoosePictures, forgetPhotos } from './photos.ts';
 import type { Garment } from './records.ts';
 import type { Store } from './store.ts';
@@ -86,10 +87,12 @@ function forgetGarment(store: Store, garment: Garment): void {
 				.run();
 	}
 	for (const { id } of db.select({ id: fittings.id }).from(fittings).where(eq(fittings.garment, garment.id)).all())
-		forgetFitting(db, id);
+		forgetFitting(store, id);
 }
 
-function forgetFitting(db: Store['db'], fitting: string): void {
+function forgetFitting(store: Store, fitting: string): void {
+	const { db } = store;
+	letGoOfSteps(store, fitting);
 	db.update(fittings)
 		.set({ checkMeasures: {}, shoes: '', heel: null, pinnedBy: '', note: '', bring: '' })
 		.where(eq(fittings.id, fitting))

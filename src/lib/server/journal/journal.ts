@@ -11,6 +11,8 @@ import type {
 	Fitting,
 	Foundation,
 	Garment,
+	HandTyped,
+	HeldHand,
 	Instant,
 	LiningChoice,
 	MeasurementSheet,
@@ -21,6 +23,8 @@ import type {
 	PhotoPin,
 	PhotosOfFitting,
 	Settlement,
+	StepRecord,
+	Steps,
 	Toile,
 	Verdict,
 	Version,
@@ -95,6 +99,24 @@ export interface Journal {
 	/** To another place in the order of carrying, counted from 1. */
 	reorderAlteration(id: string, revision: number, position: number): Answer<Alteration>;
 
+	// steps at an open fitting: whatever is written of its alterations and observations in one transaction is one
+	/** The step that can be undone, and the one that can be done again; none of a closed or an unknown fitting. */
+	steps(fittingId: string): Steps;
+	/** When a step, or what is in the hand, was last kept at an open fitting. */
+	lastKept(fittingId: string): Instant | null;
+	/**
+	 * Undoes the step that is named. An addition is taken out again as if it had never been made; refused where something else
+	 * refers to it. Stale where it is not the last one, or what it changed has been changed since: both answer where the steps
+	 * stand now.
+	 */
+	undo(fittingId: string, step: number): Answer<StepRecord, Steps>;
+	redo(fittingId: string, step: number): Answer<StepRecord, Steps>;
+
+	/** What each device has in the hand, latest first; it does not count in the fitting's `wholeRevision`. */
+	hands(fittingId: string): readonly HeldHand[];
+	holdHand(fittingId: string, device: string, typed: HandTyped): Answer<HeldHand>;
+	letGoOfHand(fittingId: string, device: string): Answer<Fitting>;
+
 	// photos, which carry nothing to paper: they do not count in the fitting's `wholeRevision`
 	/**
 	 * Notes what the wearer said about photographs, also after the fitting is closed; `revision` is that of the consent, 0 the
@@ -142,6 +164,11 @@ export interface Journal {
 	/** Who may come in from other devices. */
 	readonly access: Access;
 
+	/**
+	 * Does what a form asks that a browser gave a key of its own, and remembers the key with the id that it came to: the same
+	 * form sent again is answered the same, and nothing is done.
+	 */
+	once<C>(key: string, act: () => Answer<{ readonly id: string }, C>): Answer<{ readonly id: string }, C>;
 	/** Does several things in one transaction: all of them are kept if the last answer is `ok`, and none if it is not. */
 	together<T, C>(act: () => Answer<T, C>): Answer<T, C>;
 	/** Writes what happened earlier under the instant at which it happened: for a journal that is caught up with, and the demo. */

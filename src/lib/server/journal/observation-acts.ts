@@ -7,6 +7,7 @@ import { findObservation, garmentOfObservation, observationsOf } from './observa
 import type { Journal } from './journal.ts';
 import { postures, verdicts, type Verdict } from './records.ts';
 import { checkOneOf, checkWords, problemsOf } from './soundness.ts';
+import { stepped } from './steps.ts';
 import type { Store } from './store.ts';
 
 /** a, b, … z, aa, ab … */
@@ -31,24 +32,15 @@ export function observationActs(store: Store): ObservationActs {
 				if (problems.length > 0) return refused(problems);
 				const id = newId();
 				const { where = {}, what, howBad = 2, posture = 'standing', state = 'open', answeredBy, note } = input;
-				// None is ever taken away, so letters are not given twice.
+				// None is ever taken away but the last, when it is undone; so two never have one letter.
 				const letter = letterAt(observationsOf(store, fittingId).length);
-				db.insert(observations)
-					.values({
-						id,
-						fitting: fittingId,
-						letter,
-						where,
-						what,
-						howBad,
-						posture,
-						state,
-						answeredBy,
-						note,
-						addedAt: now()
-					})
-					.run();
-				touchFitting(store, fitting);
+				const fields = { where, what, howBad, posture, state, answeredBy, note };
+				stepped(store, fitting, 'observation-added', () => {
+					db.insert(observations)
+						.values({ id, fitting: fittingId, letter, ...fields, addedAt: now() })
+						.run();
+					return id;
+				});
 				return kept(findObservation(store, id)!);
 			}),
 
@@ -62,11 +54,13 @@ export function observationActs(store: Store): ObservationActs {
 				const problems = observationProblems(change);
 				if (problems.length > 0) return refused(problems);
 				const { where, what, howBad, posture, state, answeredBy, note } = change;
-				db.update(observations)
-					.set({ where, what, howBad, posture, state, answeredBy, note, revision: revision + 1 })
-					.where(eq(observations.id, id))
-					.run();
-				touchFitting(store, fitting);
+				stepped(store, fitting, 'observation-changed', () => {
+					db.update(observations)
+						.set({ where, what, howBad, posture, state, answeredBy, note, revision: revision + 1 })
+						.where(eq(observations.id, id))
+						.run();
+					return id;
+				});
 				return kept(findObservation(store, id)!);
 			}),
 

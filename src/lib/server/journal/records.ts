@@ -2,6 +2,7 @@ import type { Draft, Query, Step, Unplaced } from '../engine.ts';
 
 export * from './fitting-records.ts';
 export * from './photo-records.ts';
+export * from './step-records.ts';
 
 /**
  * The journal's records as pages read them: plain frozen data. Lengths in mm, days `YYYY-MM-DD`, times of day `HH:MM`,

@@ -15,6 +15,8 @@ export interface Store {
 	readonly shelf: PhotoShelf;
 	/** Frozen drafts at hand, by version id. */
 	readonly drafts: Map<string, Draft>;
+	/** The step that the transaction under way writes, by fitting: all that it does there is one. */
+	readonly stepsBegun: Map<string, number>;
 	/** The instant that it is. */
 	now(): Instant;
 	/** The day that it is, in the workroom's own time zone. */
@@ -32,6 +34,7 @@ export function makeStore(
 	{ now: clock, newId, engine, shelf }: { now: () => Date; newId: () => string; engine: Engine; shelf: PhotoShelf }
 ): Store {
 	let standing: Instant | undefined;
+	const stepsBegun = new Map<string, number>();
 	return {
 		sqlite,
 		db: drizzle(sqlite),
@@ -39,6 +42,7 @@ export function makeStore(
 		newId,
 		shelf,
 		drafts: new Map(),
+		stepsBegun,
 		now: () => standing ?? clock().toISOString(),
 		today: () => localDay(standing === undefined ? clock() : new Date(standing)),
 		asOf(instant, write) {
@@ -54,6 +58,7 @@ export function makeStore(
 			if (sqlite.inTransaction) return write();
 			// IMMEDIATE: what is read in here, revisions above all, is still so when it is written.
 			sqlite.exec('BEGIN IMMEDIATE');
+			stepsBegun.clear();
 			let ok = false;
 			try {
 				const answer = write();
