@@ -88,7 +88,8 @@ export const printedDraft: Draft = parseDraft({
 				{ id: 'bust-point', kind: 'bust-point', at: [112, 205] },
 				{ id: 'b1', kind: 'button', at: [186, 150] },
 				{ id: 'b2', kind: 'button', at: [184, 180] },
-				{ id: 'h1', kind: 'buttonhole', at: [186, 290] }
+				{ id: 'h1', kind: 'buttonhole', at: [186, 290] },
+				{ id: 'h2', kind: 'buttonhole', at: [187, 320], to: [167, 320] }
 			],
 			grain: [
 				[145, 215],

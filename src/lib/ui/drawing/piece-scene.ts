@@ -11,7 +11,7 @@ import { moved } from './frame.ts';
 import { partedLine } from './moved-lines.ts';
 import { pathText, pointsText, strokesText } from './path-text.ts';
 import { cutWords } from './piece-words.ts';
-import { pointMark } from './point-marks.ts';
+import { pointMark, type PlacedMark } from './point-marks.ts';
 import type { Band, PieceScene } from './scene.ts';
 import { foldHooks, grainLine, notchStrokes } from './snips.ts';
 import type { Cuts } from './snips.ts';
@@ -132,7 +132,7 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 			folds: text.folds,
 			hooks: text.hooks,
 			notches: thin ? '' : notchesText(placed, cutPath, over),
-			marks: thin ? '' : piece.marks.map((mark) => pointMark(mark.kind, movePoint(motion, mark.at))).join(''),
+			marks: thin ? '' : piece.marks.map((mark) => pointMark(laidMark(mark, motion))).join(''),
 			words: [],
 			edges: thin
 				? []
@@ -143,6 +143,10 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 					}))
 		}
 	};
+}
+
+function laidMark({ kind, at, to }: Piece['marks'][number], motion: Motion): PlacedMark {
+	return { kind, at: movePoint(motion, at), ...(to && { to: movePoint(motion, to) }) };
 }
 
 /** The grain line's share of the piece that is drawn, from its upper (left) end: the rest of it would only be in the way of words. */
