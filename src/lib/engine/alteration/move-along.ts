@@ -1,6 +1,6 @@
 /** Moves runs of edges by amounts given along their stitched lines, piece by piece: what `seam` and `edge` share. */
 import { type EdgeMove } from '../geometry/move-outline.ts';
-import { fromStitched, stitchedRate, toStitched } from '../draft/length.ts';
+import { fromStitched, stitchedAlong } from '../draft/length.ts';
 import { floorToTape } from '../draft/say.ts';
 import type { Draft, Edge, Piece } from '../draft/types.ts';
 import type { Kind } from './kind.ts';
@@ -68,10 +68,8 @@ function moveOf({ piece, edge, reversed, startsAt, length }: RunPart, along: Amo
 	const greatest = along.greatestBetween(startsAt, startsAt + length);
 	if (greatest === 0) return undefined;
 	if (along.even) return { amount: along(startsAt).value, breaks: [], greatest };
-	const onRun = (s: number) => {
-		const stitched = toStitched(piece, edge, s);
-		return startsAt + (reversed ? length - stitched : stitched);
-	};
+	const stitched = stitchedAlong(piece, edge);
+	const onRun = (s: number) => startsAt + (reversed ? length - stitched.to(s) : stitched.to(s));
 	const breaks = along.positions
 		.filter((at) => at > startsAt && at < startsAt + length)
 		.map((at) => fromStitched(piece, edge, reversed ? startsAt + length - at : at - startsAt))
@@ -80,7 +78,7 @@ function moveOf({ piece, edge, reversed, startsAt, length }: RunPart, along: Amo
 	return {
 		amount: (s) => {
 			const { value, slope } = along(onRun(s));
-			return { value, slope: (reversed ? -slope : slope) * stitchedRate(piece, edge, s) };
+			return { value, slope: (reversed ? -slope : slope) * stitched.rate(s) };
 		},
 		breaks: [...breaks, ...folded.flatMap(({ from, to }) => [from, to])].sort((a, b) => a - b),
 		greatest

@@ -2,7 +2,7 @@
 import { joined } from '../geometry/accuracy.ts';
 import type { MovedEdge } from '../geometry/move-outline.ts';
 import { cornersOf, joinedPaths, pathLength, pointAt, portion, tangentAt } from '../geometry/path.ts';
-import { angleBetween } from '../geometry/point.ts';
+import { angleBetween, lengthOf } from '../geometry/point.ts';
 import { smoothCurve } from '../geometry/smooth-curve.ts';
 import { inches } from '../draft/say.ts';
 import type { Edge, Piece } from '../draft/types.ts';
@@ -71,7 +71,7 @@ function drawnOver({ path }: Edge, from: number, to: number, first: number, last
 	const chords = [first, (first + last) / 2, last].map((s) => {
 		const [x, y] = pointAt(path, s);
 		const [cx, cy] = pointAt(curve, ((s - from) * drawn) / (to - from));
-		return Math.hypot(x - cx, y - cy);
+		return lengthOf(x - cx, y - cy);
 	});
 	return {
 		path: whole,

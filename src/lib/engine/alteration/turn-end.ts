@@ -2,7 +2,10 @@
 import { fitted, joined, measured } from '../geometry/accuracy.ts';
 import type { MovedEdge } from '../geometry/move-outline.ts';
 import { nearestOn } from '../geometry/nearest.ts';
-import { movedPoint, offsetStretch, roomFor, type Amount } from '../geometry/offset.ts';
+import type { Amount } from '../geometry/amount.ts';
+import { movedPoint } from '../geometry/moved-curve.ts';
+import { offsetStretch } from '../geometry/offset.ts';
+import { roomFor } from '../geometry/room-for.ts';
 import { cornersOf, joinedPaths, pathLength, portion, reversedPath } from '../geometry/path.ts';
 import type { Path } from '../geometry/types.ts';
 import type { Edge, Piece } from '../draft/types.ts';
@@ -27,8 +30,9 @@ export function turnedEnd(path: Path, end: 'start' | 'finish', angle: number, re
 		return { value: steep * x * left * left, slope: steep * left * (1 - (3 * x) / reach) };
 	};
 	const stretch = portion(own, 0, reach);
-	if (roomFor(stretch, amount) <= 1) return undefined;
 	// The amount rises to a third of the reach and falls from there.
+	const greatest = (Math.abs(steep) * reach * 4) / 27;
+	if (roomFor(stretch, amount, greatest) <= 1) return undefined;
 	const { path: turned, deviation } = offsetStretch(stretch, 0, pathLength(stretch), amount, [reach / 3], accuracy);
 	if (deviation > drawable * accuracy) return undefined;
 	const whole = reach < length - joined ? joinedPaths(turned, portion(own, reach, length)) : turned;

@@ -5,7 +5,7 @@
  * a limit and then squared off; beyond a turned edge the sides are mirrored. What crosses itself in hollows narrower than their
  * allowance is left out at the end, by taking the outer contour: nothing is refused.
  */
-import { angleBetween } from '../geometry/point.ts';
+import { angleBetween, lengthOf } from '../geometry/point.ts';
 import {
 	endTangent,
 	pathEnd,
@@ -191,8 +191,8 @@ function runsOn(a: Point, b: Point, c: Point): boolean {
 	const [x, y] = [b[0] - a[0], b[1] - a[1]];
 	const [u, v] = [c[0] - b[0], c[1] - b[1]];
 	const turned = Math.abs(x * v - y * u);
-	const long = Math.hypot(x, y);
-	const further = Math.hypot(u, v);
+	const long = lengthOf(x, y);
+	const further = lengthOf(u, v);
 	if (long === 0 || further === 0) return false;
 	return x * u + y * v > 0 && turned / Math.max(long, further) < 1e-7 && turned / (long * further) < 1e-7;
 }

@@ -1,7 +1,8 @@
 /** The line that lies an even allowance outside an edge, in the parts where it runs the edge's own way and those where it does not. */
 import { cornersOf, pathLength, segmentStarts, straight } from '../geometry/path.ts';
 import { curvatureOn } from '../geometry/segment.ts';
-import { movedPoint, offsetStretch, type MovedPart } from '../geometry/offset.ts';
+import { movedPoint } from '../geometry/moved-curve.ts';
+import { offsetStretch, type MovedPart } from '../geometry/offset.ts';
 import { segmentLengthTo } from '../geometry/arc-length.ts';
 import { measured } from '../geometry/accuracy.ts';
 import type { Cubic, Path } from '../geometry/types.ts';

@@ -4,7 +4,7 @@ import { add, angleBetween, distance, dot, lerp, outward, scale, subtract, unit 
 import { cubic, line } from '../geometry/segment.ts';
 import { pointAt, straight } from '../geometry/path.ts';
 import { edgeOf } from './find.ts';
-import { remembered, rememberedForBoth } from './memo.ts';
+import { remembered, rememberedOfPart } from './memo.ts';
 
 /*
  * The lines a dart is sewn on. The fold line halves the angle between the two mouth ends as seen from the point. A dart with
@@ -34,7 +34,7 @@ export interface DartLegs {
 }
 
 /** The legs of a dart. Thrown: a dart that opens on no edge of the piece. */
-export const dartLegs: (piece: Piece, dart: Dart) => DartLegs = rememberedForBoth((piece: Piece, dart: Dart) => {
+export const dartLegs: (piece: Piece, dart: Dart) => DartLegs = rememberedOfPart((piece: Piece, dart: Dart) => {
 	const edge = edgeOf(piece, dart.edge);
 	if (edge === undefined) throw new Error(`The dart ${dart.id} opens on no edge of ${piece.id}.`);
 	return legsBetween(pointAt(edge.path, dart.from), pointAt(edge.path, dart.to), dart.point, dart.widths);

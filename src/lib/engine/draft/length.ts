@@ -1,7 +1,7 @@
 import type { Draft, Edge, Piece } from './types.ts';
 import { pathLength } from '../geometry/path.ts';
 import { findEdge } from './find.ts';
-import { rememberedForBoth } from './memo.ts';
+import { rememberedOfPart } from './memo.ts';
 
 /*
  * Two ways along an edge, both in mm from its start: `s` is the arc length of the drawn line; the stitched length leaves out
@@ -22,7 +22,7 @@ interface Stitched {
 	readonly stitched: number;
 }
 
-const stitchedOf = rememberedForBoth((piece: Piece, edge: Edge): Stitched => {
+const stitchedOf = rememberedOfPart((piece: Piece, edge: Edge): Stitched => {
 	const folded: FoldedAway[] = [];
 	for (const dart of piece.darts) {
 		if (dart.edge === edge.id) folded.push({ from: dart.from, to: dart.to, turned: dart.to - dart.from });
@@ -53,19 +53,35 @@ export function edgeStitchedLength(piece: Piece, edge: Edge): number {
 
 /** Stitched length from the edge's start to arc length s. Inside a mouth: that of the mouth. */
 export function toStitched(piece: Piece, edge: Edge, s: number): number {
+	return stitchedTo(stitchedOf(piece, edge).folded, s);
+}
+
+function stitchedTo(folded: readonly FoldedAway[], s: number): number {
 	let stitched = s;
-	for (const part of stitchedOf(piece, edge).folded) {
+	for (const part of folded) {
 		if (s <= part.from) break;
 		stitched -= s >= part.to ? part.turned : (part.turned * (s - part.from)) / (part.to - part.from);
 	}
 	return stitched;
 }
 
-/** How fast the stitched length grows at arc length s: 1 on plain cloth, 0 inside a mouth, between them along a pleat. */
-export function stitchedRate(piece: Piece, edge: Edge, s: number): number {
-	for (const part of stitchedOf(piece, edge).folded)
-		if (s >= part.from && s < part.to) return 1 - part.turned / (part.to - part.from);
-	return 1;
+/** One edge asked at many places. */
+export interface StitchedAlong {
+	/** As `toStitched`. */
+	to(s: number): number;
+	/** How fast the stitched length grows at arc length s: 1 on plain cloth, 0 inside a mouth, between them along a pleat. */
+	rate(s: number): number;
+}
+
+export function stitchedAlong(piece: Piece, edge: Edge): StitchedAlong {
+	const { folded } = stitchedOf(piece, edge);
+	return {
+		to: (s) => stitchedTo(folded, s),
+		rate(s) {
+			for (const part of folded) if (s >= part.from && s < part.to) return 1 - part.turned / (part.to - part.from);
+			return 1;
+		}
+	};
 }
 
 /** Stitched lengths less than this apart are one, mm: a place so near a mouth is in it, from whichever end it was counted. */

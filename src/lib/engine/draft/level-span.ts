@@ -5,7 +5,7 @@ import { lineCrossings } from '../geometry/crossings.ts';
 import { nearestOn } from '../geometry/nearest.ts';
 import { pathLength } from '../geometry/path.ts';
 import { add, cross, distance, scale, subtract, unit } from '../geometry/point.ts';
-import { rememberedForBoth } from './memo.ts';
+import { rememberedOfPart } from './memo.ts';
 import { outlineOf } from './outline.ts';
 
 export type DrawnLevel = Extract<Level, { line: readonly Point[] }>;
@@ -32,7 +32,7 @@ export interface PlacedSpan {
  * The stretch inside the outline that holds most of a drawn line, whose first and last part run straight on; undefined where the
  * line lies wholly outside the piece.
  */
-export const spanOf = rememberedForBoth((piece: Piece, part: DrawnLevel): PlacedSpan | undefined => {
+export const spanOf = rememberedOfPart((piece: Piece, part: DrawnLevel): PlacedSpan | undefined => {
 	const outline = outlineOf(piece);
 	const line = part.line;
 	const lengths = line.slice(1).map((point, i) => distance(line[i], point));

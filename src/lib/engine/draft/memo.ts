@@ -24,15 +24,15 @@ export function rememberedByName<K extends object, V>(
 	};
 }
 
-/** The same for something asked of two frozen values. */
-export function rememberedForBoth<K extends object, L extends object, V>(
-	compute: (first: K, second: L) => V
-): (first: K, second: L) => V {
-	const known = remembered<K, WeakMap<L, { readonly value: V }>>(() => new WeakMap());
-	return (first, second) => {
-		const values = known(first);
-		let found = values.get(second);
-		if (found === undefined) values.set(second, (found = { value: compute(first, second) }));
+/** The same for something asked of a frozen value and a part of it, which is kept as long as the whole. */
+export function rememberedOfPart<K extends object, L extends object, V>(
+	compute: (whole: K, part: L) => V
+): (whole: K, part: L) => V {
+	const known = remembered<K, Map<L, { readonly value: V }>>(() => new Map());
+	return (whole, part) => {
+		const values = known(whole);
+		let found = values.get(part);
+		if (found === undefined) values.set(part, (found = { value: compute(whole, part) }));
 		return found.value;
 	};
 }

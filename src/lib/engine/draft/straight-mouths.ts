@@ -1,14 +1,14 @@
 import { joined } from '../geometry/accuracy.ts';
 import { cornersOf, joinedPaths, pathLength, pointAt, portion, straight } from '../geometry/path.ts';
 import type { Path } from '../geometry/types.ts';
-import { rememberedForBoth } from './memo.ts';
+import { rememberedOfPart } from './memo.ts';
 import type { Edge, Piece } from './types.ts';
 
 /**
  * An edge's line with the mouth of every trued dart drawn straight across: its peak is cloth that folds under with the dart, not
  * cloth beyond the line. A mouth without a corner is not trued, and stays as drawn. The same path if there is none.
  */
-export const straightMouths: (piece: Piece, edge: Edge) => Path = rememberedForBoth((piece: Piece, edge: Edge) => {
+export const straightMouths: (piece: Piece, edge: Edge) => Path = rememberedOfPart((piece: Piece, edge: Edge) => {
 	const corners = cornersOf(edge.path);
 	const darts = piece.darts
 		.filter(({ edge: id, from, to }) => id === edge.id && corners.some((s) => s > from + joined && s < to - joined))

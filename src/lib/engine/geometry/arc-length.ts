@@ -30,7 +30,7 @@ const mostSteps = 60;
 const widest = 50;
 
 /** The derivative of a cubic, a + b t + c t², and its two complex roots; a root at infinity is NaN or Infinity. */
-interface Speed {
+export interface Speed {
 	readonly ax: number;
 	readonly ay: number;
 	readonly bx: number;
@@ -51,6 +51,11 @@ export function segmentLengthTo(segment: Segment, t: number, accuracy: number): 
 	return segmentLengthBetween(segment, 0, t, accuracy);
 }
 
+/** The same of a cubic whose speed is at hand. */
+export function lengthTo(speed: Speed, t: number, accuracy: number): number {
+	return lengthBetween(speed, 0, t, accuracy);
+}
+
 /** Length between two parameters, in mm, within `accuracy`; negative where t1 < t0. */
 export function segmentLengthBetween(segment: Segment, t0: number, t1: number, accuracy: number): number {
 	if (segment.kind === 'line') return distance(segment.from, segment.to) * (t1 - t0);
@@ -62,7 +67,7 @@ function lengthBetween(speed: Speed, t0: number, t1: number, accuracy: number): 
 	return t1 > t0 ? integrate(speed, t0, t1, accuracy, 0) : -integrate(speed, t1, t0, accuracy, 0);
 }
 
-function speedOf({ from, control1, control2, to }: Cubic): Speed {
+export function speedOf({ from, control1, control2, to }: Cubic): Speed {
 	const ax = 3 * (control1[0] - from[0]);
 	const ay = 3 * (control1[1] - from[1]);
 	const bx = 6 * (from[0] - 2 * control1[0] + control2[0]);

@@ -2,6 +2,7 @@ import type { Path, Point } from './types.ts';
 import { segmentLengthTo } from './arc-length.ts';
 import { nearestOn } from './nearest.ts';
 import { pathBox, pointAt, portion, segmentBoxes, segmentStarts, straight } from './path.ts';
+import { lengthOf } from './point.ts';
 import { pointOn } from './segment.ts';
 import { boxesMeet, distanceFromLine, segmentContacts, touchesOf } from './segment-contacts.ts';
 import { rootsBetween } from './roots.ts';
@@ -143,7 +144,7 @@ export interface LineCrossing {
  * `accuracy` mm. A stretch of the path that lies on the line gives its two ends.
  */
 export function lineCrossings(path: Path, p: Point, q: Point, accuracy: number): LineCrossing[] {
-	const length = Math.hypot(q[0] - p[0], q[1] - p[1]);
+	const length = lengthOf(q[0] - p[0], q[1] - p[1]);
 	if (!(length > 0)) throw new RangeError('lineCrossings: a line needs two points');
 	const ux = (q[0] - p[0]) / length;
 	const uy = (q[1] - p[1]) / length;

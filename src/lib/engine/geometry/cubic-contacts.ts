@@ -2,6 +2,7 @@ import type { Cubic } from './types.ts';
 import type { Contact, Run } from './segment-contacts.ts';
 import { halvesOf, pieceOf, standApart } from './cubic-piece.ts';
 import type { Piece } from './cubic-piece.ts';
+import { lengthOf } from './point.ts';
 import { derivativeOn, pointOn, secondDerivativeOn } from './segment.ts';
 import { sideBySide } from './side-by-side.ts';
 import type { SideBySide } from './side-by-side.ts';
@@ -55,7 +56,7 @@ export function cubicContacts(
 	for (const run of joinedRuns(found.together)) {
 		const from = pointOn(a, run.a0);
 		const to = pointOn(a, run.a1);
-		if (Math.hypot(to[0] - from[0], to[1] - from[1]) > oneTouch) runs.push(run);
+		if (lengthOf(to[0] - from[0], to[1] - from[1]) > oneTouch) runs.push(run);
 		else found.contacts.push(touchWithin(a, b, run));
 	}
 	return { contacts: found.contacts, runs };

@@ -1,4 +1,5 @@
 import type { Path, Point } from './types.ts';
+import { lengthOf } from './point.ts';
 import { pointOn } from './segment.ts';
 
 const mostChords = 100000;
@@ -15,8 +16,8 @@ export function flatten(path: Path, accuracy: number): Point[] {
 	for (const segment of path) {
 		if (segment.kind === 'cubic') {
 			const { from, control1, control2, to } = segment;
-			const early = Math.hypot(from[0] - 2 * control1[0] + control2[0], from[1] - 2 * control1[1] + control2[1]);
-			const late = Math.hypot(control1[0] - 2 * control2[0] + to[0], control1[1] - 2 * control2[1] + to[1]);
+			const early = lengthOf(from[0] - 2 * control1[0] + control2[0], from[1] - 2 * control1[1] + control2[1]);
+			const late = lengthOf(control1[0] - 2 * control2[0] + to[0], control1[1] - 2 * control2[1] + to[1]);
 			const chords = Math.min(mostChords, Math.ceil(Math.sqrt((0.75 * Math.max(early, late)) / accuracy)));
 			for (let i = 1; i < chords; i++) points.push(pointOn(segment, i / chords));
 		}

@@ -1,3 +1,5 @@
+import { lengthOf } from './point.ts';
+
 /** A curve through given values; both are constant beyond the ends. `slope` is d value / d x. */
 export type Interpolant = (x: number) => { value: number; slope: number };
 
@@ -60,7 +62,7 @@ function limitedSlopes(secants: readonly number[]): number[] {
 			slopes[i + 1] = 0;
 			continue;
 		}
-		const length = Math.hypot(slopes[i], slopes[i + 1]);
+		const length = lengthOf(slopes[i], slopes[i + 1]);
 		const most = 3 * Math.abs(secants[i]);
 		if (length > most) {
 			slopes[i] *= most / length;

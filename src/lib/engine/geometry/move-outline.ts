@@ -5,9 +5,12 @@
  * Edges are paths in order; each ends where the next begins. A moved edge may have corners inside; its smooth stretches are
  * moved one by one and joined like edges.
  */
-import { amountAt, movedPoint, offsetPath, roomFor, type Amount } from './offset.ts';
+import { amountAt, type Amount } from './amount.ts';
+import { offsetPath } from './offset.ts';
 import { meet, type Meeting } from './meet.ts';
+import { movedPoint } from './moved-curve.ts';
 import { distance, midpoint } from './point.ts';
+import { roomFor } from './room-for.ts';
 import { endTangent, pathEnd, pathLength, pathStart, pointAt, portion, startTangent, straight } from './path.ts';
 import { joined, measured } from './accuracy.ts';
 import { nearestOn } from './nearest.ts';
@@ -63,7 +66,7 @@ export function moveOutline(
 			ring.push({ edge: i, path: edges[i], from: 0, to: pathLength(edges[i]) });
 			continue;
 		}
-		const factor = roomFor(edges[i], move.amount);
+		const factor = roomFor(edges[i], move.amount, move.greatest);
 		if (factor <= 1) return { refused: 'too-tight', edge: i, factor };
 		const parts = offsetPath(edges[i], move.amount, move.breaks, accuracy);
 		for (const part of parts) deviation = Math.max(deviation, part.deviation);

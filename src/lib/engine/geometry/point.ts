@@ -34,9 +34,23 @@ export function distance(a: Point, b: Point): number {
 	return Math.sqrt(x * x + y * y);
 }
 
+/**
+ * Length of the vector (x, y), safe from overflow. In place of `Math.hypot`, whose last bits the language leaves open: every
+ * machine is to draw the same line. (And it lays out a list at each call.)
+ */
+export function lengthOf(x: number, y: number): number {
+	const across = Math.abs(x);
+	const down = Math.abs(y);
+	const longer = across > down ? across : down;
+	if (longer === 0) return 0;
+	const a = across / longer;
+	const b = down / longer;
+	return Math.sqrt(a * a + b * b) * longer;
+}
+
 /** The direction of a vector, of length 1; [0, 0] where it has none. */
 export function unit(v: Point): Point {
-	const length = Math.hypot(v[0], v[1]);
+	const length = lengthOf(v[0], v[1]);
 	return length > 0 ? [v[0] / length, v[1] / length] : [0, 0];
 }
 

@@ -1,5 +1,5 @@
 import type { Box, Cubic, Line, Point, Segment } from './types.ts';
-import { lerp } from './point.ts';
+import { lengthOf, lerp } from './point.ts';
 import { rootsBetween } from './roots.ts';
 
 // `t` is the Bézier parameter in [0, 1]. On a line the derivative is constant and t is the fraction of its length.
@@ -66,7 +66,7 @@ export function secondDerivativeOn(segment: Segment, t: number): Point {
  */
 export function tangentOn(segment: Segment, t: number): Point {
 	const first = derivativeOn(segment, t);
-	const firstLength = Math.hypot(first[0], first[1]);
+	const firstLength = lengthOf(first[0], first[1]);
 	if (segment.kind === 'line') return firstLength > 0 ? [first[0] / firstLength, first[1] / firstLength] : [0, 0];
 	const { from, control1, control2, to } = segment;
 	const span = Math.max(
@@ -80,7 +80,7 @@ export function tangentOn(segment: Segment, t: number): Point {
 	if (firstLength > negligible * span) return [first[0] / firstLength, first[1] / firstLength];
 	if (span === 0) return [0, 0];
 	const second = secondDerivativeOn(segment, t);
-	const secondLength = Math.hypot(second[0], second[1]);
+	const secondLength = lengthOf(second[0], second[1]);
 	if (secondLength > negligible * span) {
 		const sign = t >= 1 ? -1 : 1;
 		return [(sign * second[0]) / secondLength, (sign * second[1]) / secondLength];
@@ -88,7 +88,7 @@ export function tangentOn(segment: Segment, t: number): Point {
 	// The third derivative of a cubic is constant, and the curve is then a straight line.
 	const x = to[0] - from[0] - 3 * (control2[0] - control1[0]);
 	const y = to[1] - from[1] - 3 * (control2[1] - control1[1]);
-	const length = Math.hypot(x, y);
+	const length = lengthOf(x, y);
 	return [x / length, y / length];
 }
 

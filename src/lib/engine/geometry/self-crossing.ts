@@ -4,6 +4,7 @@ import { joined } from './accuracy.ts';
 import { collect, joinedStretches, settled } from './crossings.ts';
 import type { Crossing, Meeting, Stretch } from './crossings.ts';
 import { pointAt, segmentBoxes, segmentStarts } from './path.ts';
+import { lengthOf } from './point.ts';
 import { pointOn } from './segment.ts';
 import { boxesMeet } from './segment-contacts.ts';
 
@@ -67,8 +68,8 @@ function runOneWay(a: Segment, b: Segment): boolean {
 	const ay = a.to[1] - a.from[1];
 	const bx = b.to[0] - b.from[0];
 	const by = b.to[1] - b.from[1];
-	const lengthA = Math.hypot(ax, ay);
-	const lengthB = Math.hypot(bx, by);
+	const lengthA = lengthOf(ax, ay);
+	const lengthB = lengthOf(bx, by);
 	if (!(lengthA > 0 && lengthB > 0)) return false;
 	const ux = ax / lengthA + bx / lengthB;
 	const uy = ay / lengthA + by / lengthB;
@@ -78,11 +79,11 @@ function runOneWay(a: Segment, b: Segment): boolean {
 function runsAlong(segment: Segment, ux: number, uy: number): boolean {
 	const { from, to } = segment;
 	// A direction only just ahead is not trusted: half a degree at least.
-	const least = 0.01 * Math.hypot(ux, uy);
+	const least = 0.01 * lengthOf(ux, uy);
 	const ahead = (a: Point, b: Point) => {
 		const x = b[0] - a[0];
 		const y = b[1] - a[1];
-		return (x === 0 && y === 0) || x * ux + y * uy > least * Math.hypot(x, y);
+		return (x === 0 && y === 0) || x * ux + y * uy > least * lengthOf(x, y);
 	};
 	if (segment.kind === 'line') return ahead(from, to);
 	const { control1, control2 } = segment;

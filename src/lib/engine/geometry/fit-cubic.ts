@@ -1,0 +1,229 @@
+/**
+ * One cubic Bézier for a smooth stretch of a curve that can only be sampled: it starts and ends on the curve along its
+ * tangents, and the two handle lengths are found by least squares on the distances at right angles (Gauss–Newton with
+ * re-projected parameters, after Schneider, "An Algorithm for Automatically Fitting Digitized Curves", Graphics Gems, 1990).
+ *
+ * It is tried for every interval of every moved edge, so its loops make no objects: samples and the cubic's control points lie on
+ * a bench that is laid out once for a whole curve.
+ */
+import { cross, distance, dot, lengthOf, norm, subtract } from './point.ts';
+import { cubic, line } from './segment.ts';
+import type { Point, Segment } from './types.ts';
+
+export interface CurveSample {
+	/** The curve at parameter u. */
+	pointAt(u: number): Point;
+	/** Unit direction of travel at u; at a break, as seen from inside the interval on that side. */
+	tangentAt(u: number, side: 'before' | 'after'): Point;
+}
+
+export interface FittedSegment {
+	readonly segment: Segment;
+	/** Greatest distance found between the samples and the segment, mm. */
+	readonly deviation: number;
+}
+
+/** Room for one fit after another. */
+export interface FitBench {
+	readonly xs: Float64Array;
+	readonly ys: Float64Array;
+	/** Where on the cubic each sample is thought to lie. */
+	readonly ts: Float64Array;
+	/** The cubic's four control points, the three steps between them and their two bends: first all in x, then all in y. */
+	readonly k: Float64Array;
+}
+
+const count = 15;
+const iterations = 8;
+/** A stretch that after three rounds misses by this many times the accuracy will not be fitted by one cubic. */
+const hopeless = 100;
+const straightness = 1e-9;
+/** The order in which samples are looked at for one that is missed: where cubics miss most, first. */
+const likeliest = [3, 11, 7, 4, 10, 2, 12, 5, 9, 1, 13, 6, 8, 0, 14];
+
+export function fitBench(): FitBench {
+	return {
+		xs: new Float64Array(count),
+		ys: new Float64Array(count),
+		ts: new Float64Array(count),
+		k: new Float64Array(18)
+	};
+}
+
+/**
+ * The cubic (or straight line) from `start` to `end`, which are the curve at u0 and u1. Every second sample is fitted, all are
+ * measured. Thrown: a curve that has no place at some of its parameters.
+ *
+ * @param accuracy mm; with it the work ends as soon as handles no longer matter
+ * @param enough a deviation beyond this, mm, need not be known exactly: only that it is more
+ */
+export function fitCubic(
+	curve: CurveSample,
+	u0: number,
+	u1: number,
+	start: Point,
+	end: Point,
+	accuracy: number,
+	enough: number,
+	bench: FitBench
+): FittedSegment {
+	const { xs, ys, ts, k } = bench;
+	const chord = subtract(end, start);
+	const chordLength = norm(chord);
+	let [x, y] = start;
+	let length = 0;
+	let bow = 0;
+	for (let i = 0; i < count; i++) {
+		const point = curve.pointAt(u0 + ((u1 - u0) * (i + 1)) / (count + 1));
+		const dx = point[0] - x;
+		const dy = point[1] - y;
+		length += Math.sqrt(dx * dx + dy * dy);
+		x = xs[i] = point[0];
+		y = ys[i] = point[1];
+		ts[i] = length;
+		bow = Math.max(bow, Math.abs(chord[0] * (y - start[1]) - chord[1] * (x - start[0])));
+	}
+	length += distance([x, y], end);
+	const out = curve.tangentAt(u0, 'after');
+	const into = curve.tangentAt(u1, 'before');
+	if (!Number.isFinite(length + out[0] + out[1] + into[0] + into[1]))
+		throw new RangeError('fitCubic: the curve has no place at some of its parameters');
+	if (chordLength > 0) bow /= chordLength;
+	if (
+		bow <= straightness * Math.max(1, chordLength) &&
+		dot(out, chord) > 0 &&
+		Math.abs(cross(out, chord)) <= 1e-6 * chordLength &&
+		Math.abs(cross(into, chord)) <= 1e-6 * chordLength
+	)
+		return { segment: line(start, end), deviation: bow };
+	for (let i = 0; i < count; i++) ts[i] /= length;
+
+	const plain = length / 3;
+	layCubic(k, start, end, out, into, plain, plain);
+	const missedPlain = farthest(bench, enough);
+	// Handles hardly matter where the curve is nearly straight, and could not be told from rounding.
+	if (missedPlain <= accuracy / 4)
+		return { segment: withHandles(start, end, out, into, plain, plain), deviation: missedPlain };
+	let a = plain;
+	let b = plain;
+	for (let round = 0; round < iterations; round++) {
+		let aa = 0;
+		let ab = 0;
+		let bb = 0;
+		let ra = 0;
+		let rb = 0;
+		let missed = 0;
+		for (let i = 0; i < count; i += 2) {
+			const t = foot(k, xs[i], ys[i], ts[i]);
+			ts[i] = t;
+			const m = 1 - t;
+			const d0 = 3 * m * m;
+			const d1 = 6 * m * t;
+			const d2 = 3 * t * t;
+			const k0 = m * m * m;
+			const k1 = d0 * t;
+			const k2 = 3 * m * t * t;
+			const k3 = t * t * t;
+			const vx = d0 * k[4] + d1 * k[5] + d2 * k[6];
+			const vy = d0 * k[13] + d1 * k[14] + d2 * k[15];
+			const speed = lengthOf(vx, vy) || 1;
+			const nx = vy / speed;
+			const ny = -vx / speed;
+			const awayX = xs[i] - (k0 * k[0] + k1 * k[1] + k2 * k[2] + k3 * k[3]);
+			const awayY = ys[i] - (k0 * k[9] + k1 * k[10] + k2 * k[11] + k3 * k[12]);
+			const residual = awayX * nx + awayY * ny;
+			missed = Math.max(missed, Math.abs(residual));
+			const ga = 3 * m * m * t * (out[0] * nx + out[1] * ny);
+			const gb = -3 * m * t * t * (into[0] * nx + into[1] * ny);
+			aa += ga * ga;
+			ab += ga * gb;
+			bb += gb * gb;
+			ra += ga * residual;
+			rb += gb * residual;
+		}
+		if (round >= 3 && missed > hopeless * accuracy) break;
+		// A touch of damping keeps nearly straight curves, whose handles hardly matter, where they are.
+		const damping = 1e-9 + 1e-7 * (aa + bb);
+		const determinant = (aa + damping) * (bb + damping) - ab * ab;
+		const da = (ra * (bb + damping) - rb * ab) / determinant;
+		const db = (rb * (aa + damping) - ra * ab) / determinant;
+		a = Math.min(Math.max(a + da, length * 0.02), length * 1.2);
+		b = Math.min(Math.max(b + db, length * 0.02), length * 1.2);
+		layCubic(k, start, end, out, into, a, b);
+		if (Math.abs(da) + Math.abs(db) < accuracy * 0.01) break;
+	}
+	const missed = farthest(bench, enough);
+	return missed <= missedPlain
+		? { segment: withHandles(start, end, out, into, a, b), deviation: missed }
+		: { segment: withHandles(start, end, out, into, plain, plain), deviation: missedPlain };
+}
+
+function withHandles(start: Point, end: Point, out: Point, into: Point, a: number, b: number): Segment {
+	return cubic(
+		start,
+		[start[0] + out[0] * a, start[1] + out[1] * a],
+		[end[0] - into[0] * b, end[1] - into[1] * b],
+		end
+	);
+}
+
+/** The cubic with these handles. */
+function layCubic(k: Float64Array, start: Point, end: Point, out: Point, into: Point, a: number, b: number): void {
+	for (let axis = 0; axis < 2; axis++) {
+		const p0 = start[axis];
+		const p1 = p0 + out[axis] * a;
+		const p3 = end[axis];
+		const p2 = p3 - into[axis] * b;
+		const at = 9 * axis;
+		k[at] = p0;
+		k[at + 1] = p1;
+		k[at + 2] = p2;
+		k[at + 3] = p3;
+		k[at + 4] = p1 - p0;
+		k[at + 5] = p2 - p1;
+		k[at + 6] = p3 - p2;
+		k[at + 7] = p2 - 2 * p1 + p0;
+		k[at + 8] = p3 - 2 * p2 + p1;
+	}
+}
+
+/** The greatest distance of the samples from the cubic, each near its parameter; one beyond `enough` ends the search. */
+function farthest({ xs, ys, ts, k }: FitBench, enough: number): number {
+	let worst = 0;
+	for (let j = 0; j < count; j++) {
+		const i = likeliest[j];
+		const t = foot(k, xs[i], ys[i], foot(k, xs[i], ys[i], ts[i]));
+		const m = 1 - t;
+		const k0 = m * m * m;
+		const k1 = 3 * m * m * t;
+		const k2 = 3 * m * t * t;
+		const k3 = t * t * t;
+		const x = k0 * k[0] + k1 * k[1] + k2 * k[2] + k3 * k[3] - xs[i];
+		const y = k0 * k[9] + k1 * k[10] + k2 * k[11] + k3 * k[12] - ys[i];
+		worst = Math.max(worst, Math.sqrt(x * x + y * y));
+		if (worst > enough) break;
+	}
+	return worst;
+}
+
+/** One Newton step of the parameter towards the foot of the perpendicular from (x, y), kept inside [0, 1]. */
+function foot(k: Float64Array, x: number, y: number, t: number): number {
+	const m = 1 - t;
+	const d0 = 3 * m * m;
+	const d1 = 6 * m * t;
+	const d2 = 3 * t * t;
+	const k0 = m * m * m;
+	const k1 = d0 * t;
+	const k2 = 3 * m * t * t;
+	const k3 = t * t * t;
+	const awayX = k0 * k[0] + k1 * k[1] + k2 * k[2] + k3 * k[3] - x;
+	const awayY = k0 * k[9] + k1 * k[10] + k2 * k[11] + k3 * k[12] - y;
+	const vx = d0 * k[4] + d1 * k[5] + d2 * k[6];
+	const vy = d0 * k[13] + d1 * k[14] + d2 * k[15];
+	const bendX = 6 * m * k[7] + 6 * t * k[8];
+	const bendY = 6 * m * k[16] + 6 * t * k[17];
+	const slope = vx * vx + awayX * bendX + (vy * vy + awayY * bendY);
+	if (!(slope > 0)) return t;
+	const next = t - (awayX * vx + awayY * vy) / slope;
+	return next > 1 ? 1 : next > 0 ? next : 0;
+}

@@ -1,0 +1,88 @@
+/** A path moved at right angles to itself, point by point: the exact line that a drawn one is fitted to (see offset). */
+import { measured } from './accuracy.ts';
+import { amountAt, type Amount } from './amount.ts';
+import { lengthTo, parameterAt, speedOf, type Speed } from './arc-length.ts';
+import type { CurveSample } from './fit-cubic.ts';
+import { segmentStarts } from './path.ts';
+import { outward, unit } from './point.ts';
+import { curvatureOn, pointOn, tangentOn } from './segment.ts';
+import type { Path, Point } from './types.ts';
+
+/** The point that arc length s moves to. */
+export function movedPoint(path: Path, amount: Amount, s: number, side: 'before' | 'after' = 'before'): Point {
+	const starts = segmentStarts(path);
+	const index = segmentIndex(starts, s, side);
+	const segment = path[index];
+	const t = parameterAt(segment, Math.min(Math.max(s - starts[index], 0), starts[index + 1] - starts[index]), measured);
+	const { value } = amountAt(amount, s);
+	const point = pointOn(segment, t);
+	if (value === 0) return point;
+	const normal = outward(tangentOn(segment, t));
+	return [point[0] + value * normal[0], point[1] + value * normal[1]];
+}
+
+/**
+ * The moved line over nominal lengths (see nominalAt), from `first` on, whose point is taken on the segment that starts there.
+ */
+export function movedCurve(path: Path, amount: Amount, first: number): CurveSample {
+	const starts = segmentStarts(path);
+	const constant = typeof amount === 'number';
+	const speeds: (Speed | undefined)[] = [];
+	const parameterIn = (index: number, u: number) => {
+		const span = starts[index + 1] - starts[index];
+		return span > 0 ? Math.min(1, Math.max(0, (u - starts[index]) / span)) : 0;
+	};
+	const lengthAt = (index: number, u: number, t: number) => {
+		const segment = path[index];
+		if (constant || segment.kind === 'line') return u;
+		return starts[index] + lengthTo((speeds[index] ??= speedOf(segment)), t, measured);
+	};
+	return {
+		pointAt(u) {
+			const index = segmentIndex(starts, u, u <= first ? 'after' : 'before');
+			const t = parameterIn(index, u);
+			const value = constant ? amount : amountAt(amount, lengthAt(index, u, t)).value;
+			const point = pointOn(path[index], t);
+			if (value === 0) return point;
+			const tangent = tangentOn(path[index], t);
+			return [point[0] + value * tangent[1], point[1] - value * tangent[0]];
+		},
+		tangentAt(u, side) {
+			const index = segmentIndex(starts, u, side);
+			const segment = path[index];
+			const t = parameterIn(index, u);
+			const tangent = tangentOn(segment, t);
+			if (constant) return tangent;
+			const s = lengthAt(index, u, t);
+			// Just inside the interval, as the slope may jump at a break.
+			const { value, slope } = amountAt(amount, side === 'after' ? s + measured : s - measured);
+			if (slope === 0) return tangent;
+			const along = segment.kind === 'line' ? 1 : 1 + curvatureOn(segment, t) * value;
+			const normal = outward(tangent);
+			return unit([along * tangent[0] + slope * normal[0], along * tangent[1] + slope * normal[1]]);
+		}
+	};
+}
+
+/** Arc length to the parameter that runs evenly in t inside each segment and agrees with arc length at the joints. */
+export function nominalAt(path: Path, starts: readonly number[], s: number): number {
+	const index = segmentIndex(starts, s, 'before');
+	const segment = path[index];
+	if (segment.kind === 'line') return s;
+	const span = starts[index + 1] - starts[index];
+	const within = s - starts[index];
+	if (within <= 0 || within >= span) return s;
+	return starts[index] + span * parameterAt(segment, within, measured);
+}
+
+function segmentIndex(starts: readonly number[], s: number, side: 'before' | 'after'): number {
+	const last = starts.length - 2;
+	let low = 0;
+	let high = last;
+	while (low < high) {
+		const middle = (low + high + 1) >> 1;
+		if (side === 'after' ? starts[middle] <= s + 1e-9 : starts[middle] < s - 1e-9) low = middle;
+		else high = middle - 1;
+	}
+	return low;
+}

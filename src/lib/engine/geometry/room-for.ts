@@ -1,0 +1,74 @@
+import { amountAt, type Amount } from './amount.ts';
+import { segmentStarts } from './path.ts';
+import { norm } from './point.ts';
+import { curvatureOn, derivativeOn, slowestOn } from './segment.ts';
+import type { Cubic, Path, Segment } from './types.ts';
+
+const curvatureSamples = 24;
+
+/**
+ * Whether a line may be moved: the factor by which the amount could be multiplied before the moved line turns back on itself, 0
+ * where a cusp would move. More than 1 if it does not turn back, and then no more is known than that. Curvature is asked
+ * at 24 places of each segment and where its hodograph comes nearest to nothing, which is where a bend shorter than those
+ * lies; not at all on a segment that surely bends less than `greatest` would need.
+ *
+ * @param greatest the greatest amount along the path, mm, without sign
+ */
+export function roomFor(path: Path, amount: Amount, greatest: number): number {
+	const starts = segmentStarts(path);
+	let factor = Infinity;
+	for (let index = 0; index < path.length; index++) {
+		const segment = path[index];
+		if (segment.kind === 'line' || greatest * bendLimit(segment) < safely) continue;
+		const span = starts[index + 1] - starts[index];
+		for (const { t, curvature } of curvaturesOf(segment)) {
+			if (curvature === 0) continue;
+			const { value } = amountAt(amount, starts[index] + t * span);
+			if (value === 0) continue;
+			if (!Number.isFinite(curvature)) return 0;
+			const turn = -curvature * value;
+			if (turn > 0) factor = Math.min(factor, 1 / turn);
+		}
+	}
+	return factor;
+}
+
+/** Below 1 by more than rounding. */
+const safely = 0.999;
+
+/**
+ * A curvature that a cubic nowhere exceeds, 1/mm: |p′ × p″| / |p′|³ ≤ |p″| / |p′|², with p″ no greater than at its ends and p′, a
+ * mean of the legs of the control polygon, running along the chord at least as far as the least of them. Infinity where one
+ * of them does not run forward.
+ */
+function bendLimit({ from, control1, control2, to }: Cubic): number {
+	const x0 = control1[0] - from[0];
+	const y0 = control1[1] - from[1];
+	const x1 = control2[0] - control1[0];
+	const y1 = control2[1] - control1[1];
+	const x2 = to[0] - control2[0];
+	const y2 = to[1] - control2[1];
+	const x = to[0] - from[0];
+	const y = to[1] - from[1];
+	const chord = Math.sqrt(x * x + y * y);
+	const least = (3 * Math.min(x0 * x + y0 * y, x1 * x + y1 * y, x2 * x + y2 * y)) / chord;
+	if (!(least > 0)) return Infinity;
+	const early = (x1 - x0) * (x1 - x0) + (y1 - y0) * (y1 - y0);
+	const late = (x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1);
+	return (6 * Math.sqrt(Math.max(early, late))) / (least * least);
+}
+
+/** A point slower than this, mm per unit of t, stands still. */
+const standstill = 1e-6;
+
+function isCusp(segment: Segment, t: number): boolean {
+	return norm(derivativeOn(segment, t)) < standstill;
+}
+
+function curvaturesOf(segment: Segment): readonly { readonly t: number; readonly curvature: number }[] {
+	const even = Array.from({ length: curvatureSamples }, (_, i) => (i + 0.5) / curvatureSamples);
+	return [
+		...even.map((t) => ({ t, curvature: curvatureOn(segment, t) })),
+		...slowestOn(segment).map((t) => ({ t, curvature: isCusp(segment, t) ? Infinity : curvatureOn(segment, t) }))
+	];
+}
