@@ -25,15 +25,35 @@ async function linksOn(page: Page): Promise<string[]> {
 		.map(({ pathname, search }) => pathname + search);
 }
 
-/** What is wrong with a page as it stands: its headings, its width, and what axe finds if it is to look. */
-async function faultsOf(page: Page, axe: boolean): Promise<string[]> {
+/** How a page can be looked at. */
+type Look = 'light' | 'dim' | 'print';
+
+/** What axe finds on a page in each look; left in light, on the screen. */
+async function axeFaults(page: Page, looks: readonly Look[]): Promise<string[]> {
+	const faults: string[] = [];
+	for (const look of looks) {
+		await page.emulateMedia({ media: look === 'print' ? 'print' : 'screen' });
+		await page.locator('.shell').evaluate((shell, dim) => void shell.classList.toggle('page-dim', dim), look === 'dim');
+		const { violations } = await new AxeBuilder({ page }).analyze();
+		faults.push(
+			...violations.map(
+				({ id, nodes }) => `axe, ${look}: ${id} at ${nodes.map(({ target }) => target.join(' ')).join(', ')}`
+			)
+		);
+	}
+	await page.emulateMedia({ media: 'screen' });
+	await page.locator('.shell').evaluate((shell) => shell.classList.remove('page-dim'));
+	return faults;
+}
+
+/** What is wrong with a page as it stands: its headings, its width, and what axe finds in the looks that it is to be seen in. */
+async function faultsOf(page: Page, looks: readonly Look[]): Promise<string[]> {
 	const headings = await page.locator('h1').count();
 	const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-	const found = axe ? (await new AxeBuilder({ page }).analyze()).violations : [];
 	return [
 		...(headings === 1 ? [] : [`${headings} first headings`]),
 		...(beyond <= 0 ? [] : [`${beyond} px wider than the window`]),
-		...found.map(({ id, nodes }) => `axe: ${id} at ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
+		...(await axeFaults(page, looks))
 	];
 }
 
@@ -41,9 +61,12 @@ test('every link of every page leads somewhere; no page has an error, scrolls si
 	page,
 	request,
 	javaScriptEnabled
-}) => {
-	test.setTimeout(400_000);
+}, { project }) => {
+	test.setTimeout(900_000);
 	const wrong: string[] = [];
+	// axe looks with scripting only; the looks are the same at every width but for what is hidden there.
+	const looks: readonly Look[] =
+		javaScriptEnabled === false ? [] : project.name === 'desktop' ? ['light', 'dim', 'print'] : ['light'];
 	page.on('pageerror', (error) => wrong.push(`${page.url()}: ${error.message}`));
 	page.on('console', (message) => {
 		if (message.type() === 'error') wrong.push(`${page.url()}: ${message.text()}`);
@@ -61,7 +84,7 @@ test('every link of every page leads somewhere; no page has an error, scrolls si
 		if (!isPage || answer.status() !== 200) continue;
 
 		await page.goto(address, { waitUntil: 'networkidle' });
-		wrong.push(...(await faultsOf(page, first && javaScriptEnabled !== false)).map((fault) => `${address}: ${fault}`));
+		wrong.push(...(await faultsOf(page, first ? looks : [])).map((fault) => `${address}: ${fault}`));
 		for (const link of await linksOn(page)) {
 			const shape = shapeOf(link);
 			const tried = shapes.get(shape) ?? 0;
