@@ -300,6 +300,23 @@ test('fittings over different things, carried together, are queried', () => {
 	expect(query.sentence).toContain('shift only');
 });
 
+test('a seam that goes the other way than at an earlier fitting is queried, with what was worn and who pinned', () => {
+	const { journal, garment } = carriedOnce();
+	const second = kept(journal.addFitting(garment.id, { kind: 'fitting', date: '2026-02-24', pinnedBy: 'M. Thorne' }));
+	const asked = () => journal.previewFitting(second.id)!.queries.filter(({ code }) => code === 'fittings-disagree');
+	const first = kept(journal.addAlteration(second.id, { intent: takenIn(3) }));
+	expect(asked()).toEqual([]);
+	kept(journal.leaveOut(first.id, first.revision));
+	kept(journal.addAlteration(second.id, { intent: takenIn(-3.175) }));
+	const [query] = asked();
+	expect(query.sentence).toMatch(
+		/fitting 1 in .* \(over chemise and corset.*\), fitting 2 out 1\/8″ \(.*pinned by M\. Thorne\)/
+	);
+	const { code, where, sentence, settle } = query;
+	kept(journal.addAlteration(second.id, { intent: { ...settle[0] }, settles: { code, where, sentence } }));
+	expect(asked()).toEqual([]);
+});
+
 test('a fitting that changes nothing is closed without a version, and only then', () => {
 	const { journal, garment, fitting } = begun();
 	const { id, revision } = kept(journal.addAlteration(fitting.id, { intent: pinnedOnly }));

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { Draft } from '../draft/types.ts';
-import type { AlterationBase, Outcome } from './types.ts';
+import type { AlterationBase, Outcome, PlacedMove } from './types.ts';
 
 /**
  * One kind of alteration: how it is written, whether it has been read, and what it does. Adding a kind is one file in
@@ -20,6 +20,8 @@ export interface Kind<A extends AlterationBase> {
 	carry(draft: Draft, alteration: A): Outcome;
 	/** The same alteration with every amount multiplied, or undefined where that has no meaning. */
 	scaled?(alteration: A, factor: number): A;
+	/** What it moves along the line that it names, place by place; absent where its amounts are not of that sort. */
+	movesAt?(alteration: A): readonly PlacedMove[];
 	/** The alteration as it would be on the wearer's other half: bare coordinates turned over, for a mirrored draft. */
 	mirrored(alteration: A): A;
 }

@@ -15,6 +15,12 @@ export interface EdgePin {
 	readonly move?: number;
 }
 
+/** A move at one place, mm on each layer (one layer alone of a single edge), positive outward. */
+export interface PlacedMove {
+	readonly at: Place;
+	readonly layers: readonly number[];
+}
+
 /** What every alteration has. Each kind's own fields are declared with the kind. */
 export interface AlterationBase {
 	readonly id: string;

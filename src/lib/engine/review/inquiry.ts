@@ -25,6 +25,12 @@ export interface Allowances {
 	readonly edges?: Readonly<Record<string, number>>;
 }
 
+/** A fitting as sentences name it: “fitting 1”, and “over stays, pinned by M. Thorne”, which may be empty. */
+export interface FittingMade {
+	readonly name: string;
+	readonly how: string;
+}
+
 /** What a check may be told. Everything may be missing: then what depends on it is not asked. */
 export interface CheckOptions {
 	readonly bands?: BandChoice;
@@ -41,10 +47,13 @@ export interface CheckOptions {
 	readonly pieces?: readonly string[];
 	/** What was worn under it at each of the fittings that are carried together. */
 	readonly foundations?: readonly string[];
+	/** The fitting that is carried, and those before it with what still stands of them: where they go opposite ways is asked. */
+	readonly fitting?: FittingMade;
+	readonly earlier?: readonly (FittingMade & { readonly alterations: readonly AlterationBase[] })[];
 	/** What the carry left over, to be told with the rest. */
 	readonly unplaced?: readonly Unplaced[];
 	readonly remarks?: readonly (Remark & { readonly alteration: string })[];
-	/** The alterations behind `unplaced`, so that a query can say which seam or piece waits. */
+	/** The alterations that were carried, so that a query can say which seam or piece waits, or what was done. */
 	readonly alterations?: readonly AlterationBase[];
 }
 

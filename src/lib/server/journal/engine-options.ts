@@ -2,6 +2,7 @@ import { and, desc, eq, isNotNull } from 'drizzle-orm';
 import { fittings } from '../database/schema/fittings.ts';
 import { findEasePreset } from '../../measure/ease-ranges.ts';
 import type { CheckOptions, Draft } from '../engine.ts';
+import { fittingsMade } from './fittings-made.ts';
 import { currentLining } from './lining.ts';
 import { measuresByLevel } from './measures.ts';
 import type { Fitting, Garment, MeasurementSheet } from './records.ts';
@@ -46,7 +47,8 @@ export function fittingOptions(store: Store, garment: Garment, fitting: Fitting,
 		base: draftOf(store, base.id),
 		before,
 		...(foundations.length > 0 ? { foundations } : {}),
-		...(cloth ? { toile: cloth } : {})
+		...(cloth ? { toile: cloth } : {}),
+		...fittingsMade(store, fitting)
 	};
 }
 

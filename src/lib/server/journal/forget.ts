@@ -13,7 +13,14 @@ import type { Store } from './store.ts';
 import { findWearer, foundationsOf, sheetsOf, wearerIsForgotten } from './wearers.ts';
 
 /** Queries whose figures or words are of the body or of what it wore. */
-const ofTheBody = ['ease-low', 'ease-high', 'waist-under-body', 'scale-doubt', 'foundation-differs'];
+const ofTheBody = [
+	'ease-low',
+	'ease-high',
+	'waist-under-body',
+	'scale-doubt',
+	'foundation-differs',
+	'fittings-disagree'
+];
 
 /**
  * Forgetting a wearer, the one thing that what is only ever added to gives way to: the triggers allow it while the wearer is

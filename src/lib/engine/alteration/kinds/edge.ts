@@ -39,6 +39,7 @@ export const edge: Kind<EdgeAlteration> = {
 		...alteration,
 		pins: alteration.pins.map((pin) => ({ ...pin, ...(pin.move === undefined ? {} : { move: pin.move * factor }) }))
 	}),
+	movesAt: ({ pins }) => pins.map(({ at, move = 0 }) => ({ at, layers: [move] })),
 	mirrored: (alteration) => ({
 		...alteration,
 		pins: alteration.pins.map((pin) => ({ ...pin, at: mirroredPlace(pin.at) }))

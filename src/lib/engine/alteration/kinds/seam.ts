@@ -41,6 +41,7 @@ export const seam: Kind<SeamAlteration> = {
 			...(pin.b === undefined ? {} : { b: pin.b * factor })
 		}))
 	}),
+	movesAt: ({ pins }) => pins.map(({ at, a = 0, b = 0 }) => ({ at, layers: [a, b] })),
 	mirrored: (alteration) => alteration,
 	carry(draft, alteration) {
 		const whole = reachedSeams(draft, alteration.seam, 'both');

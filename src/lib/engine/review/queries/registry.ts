@@ -4,6 +4,7 @@ import { dartLegs } from './dart-legs.ts';
 import { dartPoint } from './dart-point.ts';
 import { dartWide } from './dart-wide.ts';
 import { ease } from './ease.ts';
+import { fittingsDisagree } from './fittings-disagree.ts';
 import { foundationDiffers } from './foundation-differs.ts';
 import { letOutNoCloth } from './let-out-no-cloth.ts';
 import { narrow } from './narrow.ts';
@@ -33,5 +34,6 @@ export const inquiries: readonly Inquiry[] = [
 	seamCorner,
 	waistUnderBody,
 	ease,
+	fittingsDisagree,
 	foundationDiffers
 ];
