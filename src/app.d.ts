@@ -8,6 +8,12 @@ declare global {
 			/** The line of the log that tells more, for our own mistakes. */
 			id?: string;
 		}
+		/** What a page shows that it computed itself since it was sent. */
+		interface PageState {
+			/** The fields that it stands for, and the question part of its address. */
+			typed?: Readonly<Record<string, string>>;
+			address?: string;
+		}
 		interface Locals {
 			journal: Journal;
 			/** Who asks; this machine itself unless the journal is open to the local network. */

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { layTable } from '../../../src/lib/ui/drawing/lay-table.ts';
 import { cuttingLines } from '../../../src/lib/engine/cutting/cutting-lines.ts';
+import { cutPaths } from '../../../src/lib/ui/drawing/cut-paths.ts';
 import { jacket } from '../jacket.ts';
 import { rectangle } from './rectangle.ts';
 import { boxOfText, cornersOf, isIn, partsOf } from './read-path.ts';
 
-const cut = cuttingLines(jacket, { default: 19.05, edges: { 'front/hem': 38.1 } });
+const cut = cutPaths(cuttingLines(jacket, { default: 19.05, edges: { 'front/hem': 38.1 } }));
 const scene = layTable(jacket, { unit: 'in', cut, caption: 96 });
 const body = scene.pieces.filter(({ id }) => id !== 'sleeve');
 

@@ -3,6 +3,7 @@ import { layTable } from '../../../src/lib/ui/drawing/lay-table.ts';
 import { pinsOfAlteration } from '../../../src/lib/ui/drawing/pins-of-alteration.ts';
 import { carry } from '../../../src/lib/engine/review/carry-and-check.ts';
 import { cuttingLines } from '../../../src/lib/engine/cutting/cutting-lines.ts';
+import { cutPaths } from '../../../src/lib/ui/drawing/cut-paths.ts';
 import { textWidth } from '../../../src/lib/ui/drawing/clearance.ts';
 import type { PinOnDrawing, PinScene } from '../../../src/lib/ui/drawing/scene.ts';
 import { jacket } from '../jacket.ts';
@@ -66,7 +67,7 @@ function pinned() {
 }
 
 const { pins, draft } = pinned();
-const cut = cuttingLines(jacket, { default: 25.4, edges: { 'front/neck': 9.525, 'front/armhole': 9.525 } });
+const cut = cutPaths(cuttingLines(jacket, { default: 25.4, edges: { 'front/neck': 9.525, 'front/armhole': 9.525 } }));
 const scene = layTable(draft, { unit: 'in', before: jacket, cut, pins });
 
 describe('the pins of a fitting', () => {

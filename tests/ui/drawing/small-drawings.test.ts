@@ -3,6 +3,7 @@ import { garmentsOnTable } from '../../../src/lib/ui/drawing/garments-on-table.t
 import { layClose } from '../../../src/lib/ui/drawing/lay-close.ts';
 import { layThin } from '../../../src/lib/ui/drawing/lay-thin.ts';
 import { cuttingLines } from '../../../src/lib/engine/cutting/cutting-lines.ts';
+import { cutPaths } from '../../../src/lib/ui/drawing/cut-paths.ts';
 import { jacket } from '../jacket.ts';
 import { rectangle } from './rectangle.ts';
 import { boxOfText, cornersOf, partsOf } from './read-path.ts';
@@ -82,7 +83,7 @@ describe('garments on the workroom table', () => {
 });
 
 describe('a close look at a seam', () => {
-	const cut = cuttingLines(jacket, { default: 19.05 });
+	const cut = cutPaths(cuttingLines(jacket, { default: 19.05 }));
 	const close = (edges: readonly string[], side?: 'left' | 'right') =>
 		layClose(jacket, { unit: 'in', edges, cut, ...(side && { side }) });
 	const at = (scene: ReturnType<typeof close>, id: string) => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { carry, parseAlteration } from '../../../src/lib/engine/index.ts';
 import { carryEach, pinsOfCarried } from '../../../src/lib/ui/fitting/carry-each.ts';
-import { earlierWork } from '../../../src/lib/ui/fitting/earlier.ts';
+import { earlierWork, tellEarlier } from '../../../src/lib/ui/fitting/earlier.ts';
 import { effectOf } from '../../../src/lib/ui/fitting/effect.ts';
 import { boxes, inch, jacket } from './drafts.ts';
 
@@ -154,18 +154,20 @@ describe('the work of earlier fittings', () => {
 
 	test('is shown at the same seam, the latest first', () => {
 		const later = { ...then, fitting: 'Fitting 2', number: 1 };
-		expect(earlierWork(boxes, now(3), [then, later], 'in').map(({ who, words }) => [who, words])).toEqual([
+		expect(
+			earlierWork(boxes, now(3), tellEarlier([then, later], 'in'), 'in').map(({ who, words }) => [who, words])
+		).toEqual([
 			['Fitting 2, alteration 1', 'let out 1/8″ at the waist, both sides'],
 			['Fitting 1, alteration 2', 'let out 1/8″ at the waist, both sides']
 		]);
-		expect(earlierWork(boxes, now(3, 'armhole'), [then], 'in')).toEqual([]);
+		expect(earlierWork(boxes, now(3, 'armhole'), tellEarlier([then], 'in'), 'in')).toEqual([]);
 	});
 
 	test('gone the other way at the same place, it says how it was pinned then', () => {
-		expect(earlierWork(boxes, now(-3), [then], 'in')[0].opposite).toEqual({
+		expect(earlierWork(boxes, now(-3), tellEarlier([then], 'in'), 'in')[0].opposite).toEqual({
 			places: ['Waist line'],
 			how: 'over stays, pinned by M. Thorne'
 		});
-		expect(earlierWork(boxes, now(3), [then], 'in')[0].opposite).toBeUndefined();
+		expect(earlierWork(boxes, now(3), tellEarlier([then], 'in'), 'in')[0].opposite).toBeUndefined();
 	});
 });

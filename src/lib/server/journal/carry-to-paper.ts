@@ -40,11 +40,8 @@ function carried(store: Store, fitting: Fitting, pending?: InHand): Preview {
 	const latest = latestVersion(store, fitting.garment);
 	const before = draftOf(store, latest.id);
 	const inHand = alterationsOf(store, fitting.id).filter(({ state }) => state !== 'withdrawn');
-	const { draft, applied, unplaced, queries } = store.engine.carry(
-		before,
-		withPending(inHand, pending),
-		fittingOptions(store, findGarment(store, fitting.garment)!, fitting, before)
-	);
+	const checks = fittingOptions(store, findGarment(store, fitting.garment)!, fitting, before);
+	const { draft, applied, unplaced, queries } = store.engine.carry(before, withPending(inHand, pending), checks);
 	return {
 		fitting,
 		onto: latest.number,
@@ -53,6 +50,7 @@ function carried(store: Store, fitting: Fitting, pending?: InHand): Preview {
 		steps: applied,
 		unplaced,
 		queries,
+		checks,
 		hindrances: [...notRead(inHand, unplaced), ...nothingStands(fitting, applied.length, unplaced), ...crossed(queries)]
 	};
 }
@@ -70,13 +68,23 @@ function asCarried(store: Store, fitting: Fitting): Preview {
 	const hindrances = [fittingIsClosed(fitting)];
 	if (fitting.carriedInto === null) {
 		const before = draftOf(store, findVersion(store, fitting.garment, fitting.on)!.id);
-		return { fitting, onto: fitting.on, before, after: before, steps: [], unplaced: [], queries: [], hindrances };
+		return {
+			fitting,
+			onto: fitting.on,
+			before,
+			after: before,
+			steps: [],
+			unplaced: [],
+			queries: [],
+			checks: {},
+			hindrances
+		};
 	}
 	const { id } = findVersion(store, fitting.garment, fitting.carriedInto)!;
 	const version = wholeVersion(store, id)!;
 	const before = draftOf(store, version.previous!);
 	const { draft: after, steps, unplaced, queries } = version;
-	return { fitting, onto: version.number - 1, before, after, steps, unplaced, queries, hindrances };
+	return { fitting, onto: version.number - 1, before, after, steps, unplaced, queries, checks: {}, hindrances };
 }
 
 function carryToPaper(

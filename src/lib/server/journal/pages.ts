@@ -1,4 +1,4 @@
-import type { AlterationBase, Draft, Query, Step, Unplaced } from '../engine.ts';
+import type { AlterationBase, CheckOptions, Draft, Query, Step, Unplaced } from '../engine.ts';
 import type {
 	Alteration,
 	Day,
@@ -129,6 +129,8 @@ export interface Preview {
 	readonly unplaced: readonly Unplaced[];
 	/** Of the draft after. */
 	readonly queries: readonly Query[];
+	/** What the check was told, for asking again in the browser; empty of a closed fitting, whose queries are frozen. */
+	readonly checks: CheckOptions;
 	/** Why it cannot be carried as it stands; empty when it can. */
 	readonly hindrances: readonly string[];
 }

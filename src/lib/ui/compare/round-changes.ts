@@ -2,7 +2,8 @@ import { easeTable } from '../../engine/index.ts';
 import type { Draft } from '../../engine/index.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
-import { inSentence, listed } from '../fitting/feature-names.ts';
+import { inSentence } from '../fitting/casing.ts';
+import { listed } from '../fitting/feature-names.ts';
 
 /** The garment's round at a balance line in two versions, mm; what one of them does not have is absent. */
 export interface RoundChange {

@@ -12,13 +12,19 @@ const cell = 16;
 const every = 3;
 
 export function clearance(): Clearance {
-	const cells = new Map<number, { readonly point: Point; readonly weight: number }[]>();
+	/** x, y and weight of each point in a cell, one after another. */
+	const cells = new Map<number, number[]>();
+	const reach = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
 	const keyOf = (column: number, row: number) => column * 65536 + row;
-	const put = (point: Point, weight: number) => {
-		const key = keyOf(Math.floor(point[0] / cell), Math.floor(point[1] / cell));
+	const put = (x: number, y: number, weight: number) => {
+		if (x < reach.left) reach.left = x;
+		if (x > reach.right) reach.right = x;
+		if (y < reach.top) reach.top = y;
+		if (y > reach.bottom) reach.bottom = y;
+		const key = keyOf(Math.floor(x / cell), Math.floor(y / cell));
 		const found = cells.get(key);
-		if (found) found.push({ point, weight });
-		else cells.set(key, [{ point, weight }]);
+		if (found) found.push(x, y, weight);
+		else cells.set(key, [x, y, weight]);
 	};
 	return {
 		take(line, weight) {
@@ -26,23 +32,35 @@ export function clearance(): Clearance {
 				const from = line[i];
 				const to = line[i + 1] ?? from;
 				const steps = Math.max(1, Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / every));
-				for (let k = 0; k < steps; k++) {
-					put([from[0] + ((to[0] - from[0]) * k) / steps, from[1] + ((to[1] - from[1]) * k) / steps], weight);
-				}
+				for (let k = 0; k < steps; k++)
+					put(from[0] + ((to[0] - from[0]) * k) / steps, from[1] + ((to[1] - from[1]) * k) / steps, weight);
 			}
 		},
 		under({ left, top, right, bottom }) {
 			let sum = 0;
+			if (left > reach.right || right < reach.left || top > reach.bottom || bottom < reach.top) return sum;
 			for (let column = Math.floor(left / cell); column <= Math.floor(right / cell); column++) {
 				for (let row = Math.floor(top / cell); row <= Math.floor(bottom / cell); row++) {
-					for (const { point, weight } of cells.get(keyOf(column, row)) ?? []) {
-						const inside = point[0] >= left && point[0] <= right && point[1] >= top && point[1] <= bottom;
-						if (inside) sum += weight;
+					const points = cells.get(keyOf(column, row));
+					if (!points) continue;
+					for (let i = 0; i < points.length; i += 3) {
+						const x = points[i];
+						const y = points[i + 1];
+						if (x >= left && x <= right && y >= top && y <= bottom) sum += points[i + 2];
 					}
 				}
 			}
 			return sum;
 		}
+	};
+}
+
+/** Everything that several have, and what is drawn besides. */
+export function together(parts: readonly Clearance[]): Clearance {
+	const besides = clearance();
+	return {
+		take: besides.take,
+		under: (box) => parts.reduce((sum, part) => sum + part.under(box), besides.under(box))
 	};
 }
 

@@ -1,15 +1,10 @@
-import { levelSpan, movePoint, outlineOf, parsePathData, undividedName } from './engine.ts';
+import type { CutPath } from './cut-path.ts';
+import { levelSpan, movePoint, outlineOf, undividedName } from './engine.ts';
 import type { Box, Motion, Path, Piece } from './engine.ts';
 import { boxOf, lieOf, shifted } from './frame.ts';
 import { shiftToLieOn } from './lay-on.ts';
 import { layInRows } from './row-layout.ts';
 import type { Laid, Lying } from './row-layout.ts';
-
-/** One of `cuttingLines`: a piece, and its cut outline as path data in the piece's own mm. */
-export interface CutLine {
-	readonly piece: string;
-	readonly outline: string;
-}
 
 export interface PlacedOutline {
 	readonly piece: Piece;
@@ -36,8 +31,8 @@ export interface LaidPieces {
 }
 
 export interface LayOptions {
-	readonly cut: readonly CutLine[];
-	readonly wanted?: readonly CutLine[];
+	readonly cut: readonly CutPath[];
+	readonly wanted?: readonly CutPath[];
 	/** What each piece was before, by the id that it has now. */
 	readonly before?: ReadonlyMap<string, Piece>;
 	readonly left: number;
@@ -62,9 +57,9 @@ const smallest = 12.5 / 25.4;
 
 export function laidPieces(pieces: readonly Piece[], options: LayOptions): LaidPieces {
 	const { left, right, top, gap = 16, rowGap = 26 } = options;
-	const cut = new Map(options.cut.map(({ piece, outline }) => [piece, readOutline(outline)]));
+	const cut = new Map(options.cut.map(({ piece, outline }) => [piece, outline]));
 	const cutOf = (piece: Piece) => cut.get(piece.id) ?? cut.get(undividedName(piece.id));
-	const wanted = new Map((options.wanted ?? []).map(({ piece, outline }) => [piece, readOutline(outline)]));
+	const wanted = new Map((options.wanted ?? []).map(({ piece, outline }) => [piece, outline]));
 	const outlinesOf = (piece: Piece) => {
 		const before = options.before?.get(piece.id);
 		return [cutOf(piece), wanted.get(piece.id), outlineOf(piece), before && outlineOf(before)].filter(
@@ -165,11 +160,4 @@ function levelHeights(piece: Piece, motion: Motion): ReadonlyMap<string, number>
 		heights.set(level.level, (a[1] + b[1]) / 2);
 	}
 	return heights;
-}
-
-/** A cut outline as a path, in the piece's own mm. Thrown: path data that the engine did not write. */
-export function readOutline(outline: string): Path {
-	const read = parsePathData(outline);
-	if ('problem' in read) throw new Error(read.problem);
-	return read.path;
 }

@@ -13,13 +13,11 @@ import type { Draft, Edge, Motion, Piece, Point } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
 import { piecesBefore } from './answering.ts';
 import { balanceAcross, takeNames } from './balance.ts';
-import { clearance } from './clearance.ts';
+import { together } from './clearance.ts';
+import type { CutPath } from './cut-path.ts';
 import { lieOf, shifted } from './frame.ts';
-import { readOutline } from './laid-pieces.ts';
-import type { CutLine } from './laid-pieces.ts';
 import { crossStep } from './measure-strip.ts';
-import { drawPiece } from './piece-scene.ts';
-import { withWords } from './piece-words-placed.ts';
+import { pieceWithWords } from './piece-with-words.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
 import { outOf } from './vectors.ts';
@@ -36,9 +34,9 @@ export interface CloseOptions {
 	/** The balance line to look at, the waist if there is one; else the middle of the edge. */
 	readonly at?: string;
 	readonly before?: Draft;
-	readonly cut?: readonly CutLine[];
+	readonly cut?: readonly CutPath[];
 	/** The lines that are to be cut on instead: what falls short of them is crossed out. */
-	readonly wanted?: readonly CutLine[];
+	readonly wanted?: readonly CutPath[];
 	readonly material?: Material;
 	readonly side?: 'right' | 'left';
 	readonly pins?: readonly PinOnDrawing[];
@@ -65,11 +63,10 @@ export function layClose(draft: Draft, options: CloseOptions): Scene {
 	const looked = options.edges.flatMap((name) => lookAt(draft, name, scale, side, options.at ?? 'waist'));
 	const [left, right] = [...looked].sort((a, b) => b.faces - a.faces);
 	const xs = right ? [width * 0.3, width * 0.7] : [width / 2];
-	const clear = clearance();
 	const cuts = notchCounts(draft);
 	const earlier = before && piecesBefore(before, draft);
-	const outlines = new Map((options.cut ?? []).map(({ piece, outline }) => [piece, readOutline(outline)]));
-	const wanted = new Map((options.wanted ?? []).map(({ piece, outline }) => [piece, readOutline(outline)]));
+	const outlines = new Map((options.cut ?? []).map(({ piece, outline }) => [piece, outline]));
+	const wanted = new Map((options.wanted ?? []).map(({ piece, outline }) => [piece, outline]));
 	const placed = [left, right].flatMap((one, i) => {
 		if (!one) return [];
 		const motion = shifted(one.motion, xs[i] - one.middle[0], height * 0.56 - one.middle[1]);
@@ -90,10 +87,10 @@ export function layClose(draft: Draft, options: CloseOptions): Scene {
 		];
 	});
 	const window = { left: 0, top: 0, right: width, bottom: height };
-	const drawn = placed.map((one) => drawPiece({ ...one, cuts, selected: options.edges, thin: false, window, clear }));
+	const drawn = placed.map((one) => pieceWithWords({ ...one, cuts, selected: options.edges, thin: false, window }));
+	const clear = together(drawn.map((one) => one.clear));
 	const balance = balanceAcross(placed, width, right ? 'in the middle' : 'at the left');
 	takeNames(balance, clear);
-	const pieces = drawn.map(withWords);
 	const step = crossStep(scale, unit);
 	return {
 		width,
@@ -104,7 +101,7 @@ export function layClose(draft: Draft, options: CloseOptions): Scene {
 		thin: false,
 		crosses: { step, x: (width / 2) % step, y: (height * 0.56) % step },
 		balance,
-		pieces,
+		pieces: drawn.map(({ worded }) => worded),
 		pins: placePins(options.pins ?? [], drawn, { clear, width, height, unit, thin: false })
 	};
 }

@@ -1,15 +1,14 @@
 import { piecesBefore } from './answering.ts';
+import type { CutPath } from './cut-path.ts';
 import { laidPieces } from './laid-pieces.ts';
-import type { CutLine } from './laid-pieces.ts';
 import { notchCounts, undividedName, sideOfName } from './engine.ts';
 import type { Draft, Piece } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
 import { balanceAcross, takeNames } from './balance.ts';
 import { captionGap } from './caption-gap.ts';
-import { clearance } from './clearance.ts';
+import { together } from './clearance.ts';
 import { crossStep, measureStrip } from './measure-strip.ts';
-import { drawPiece } from './piece-scene.ts';
-import { withWords } from './piece-words-placed.ts';
+import { pieceWithWords } from './piece-with-words.ts';
 import { placePins } from './pins.ts';
 import type { Material, PinOnDrawing, Scene } from './scene.ts';
 
@@ -19,10 +18,10 @@ export interface TableOptions {
 	readonly width?: number;
 	/** Lines before in basting, lines after pricked, bands between, where the two differ. */
 	readonly before?: Draft;
-	/** The cutting lines that the cloth shown has, as `cuttingLines` gives them: of the toile, or of the version. */
-	readonly cut?: readonly CutLine[];
+	/** The cutting lines that the cloth shown has, as `cutPaths` gives them: of the toile, or of the version. */
+	readonly cut?: readonly CutPath[];
 	/** The lines that are to be cut on, where the cloth was cut on others: what falls short is crossed out. */
-	readonly wanted?: readonly CutLine[];
+	readonly wanted?: readonly CutPath[];
 	readonly material?: Material;
 	/** The wearer's side that is shown; the left half is the mirror image. */
 	readonly side?: 'right' | 'left';
@@ -52,7 +51,6 @@ const stripHeight = 25;
 export function layTable(draft: Draft, options: TableOptions): Scene {
 	const { unit, width = 850, before, side = 'right', bare = false } = options;
 	const shown = piecesShown(draft, options);
-	const clear = clearance();
 	const top = margins.top;
 	const layout = laidPieces(shown, {
 		cut: options.cut ?? [],
@@ -67,13 +65,13 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 	});
 	const cuts = notchCounts(draft);
 	const drawn = layout.placed.map((placed) =>
-		drawPiece({ ...placed, cuts, selected: options.selected ?? [], thin: false, clear })
+		pieceWithWords({ ...placed, cuts, selected: options.selected ?? [], thin: false })
 	);
+	const clear = together(drawn.map((one) => one.clear));
 	const foot = layout.bottom + margins.foot;
 	const height = bare ? foot : foot + stripHeight;
 	const balance = bare ? [] : balanceAcross(layout.placed, width);
 	takeNames(balance, clear);
-	const worded = drawn.map(withWords);
 	const pins = placePins(options.pins ?? [], drawn, { clear, width, height: foot, unit, thin: false });
 	const gap = options.caption ? captionGap(clear, width, options.caption) : undefined;
 	const step = crossStep(layout.scale, unit);
@@ -88,7 +86,7 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 		...(!bare && { crosses: { step, x: zero % step, y: top % step } }),
 		...(!bare && { measure: measureStrip(layout.scale, unit, zero, width, Math.round(height) - stripHeight) }),
 		balance,
-		pieces: worded,
+		pieces: drawn.map(({ worded }) => worded),
 		pins,
 		...(gap && { captionGap: gap })
 	};

@@ -23,7 +23,7 @@ const least = 0.05;
  * the amount in mm. A seam edge goes in or out; an open edge that lies across lower or higher, shorter or longer.
  */
 export function pinsOfAlteration({ number, before, after, touched }: AlterationDone): readonly PinOnDrawing[] {
-	const { edges, darts } = compare(before, after);
+	const { edges, darts } = compareChanged(before, after);
 	const named = new Set(touched);
 	const moved = edges
 		.filter(({ edge, greatest }) => named.has(edge) && Math.abs(greatest.move) >= least)
@@ -35,6 +35,15 @@ export function pinsOfAlteration({ number, before, after, touched }: AlterationD
 		.filter(({ dart }) => named.has(dart))
 		.map(({ dart, before: was, after: is }): PinOnDrawing => ({ number, feature: dart, ...dartWords(was, is) }));
 	return [...moved, ...sewn];
+}
+
+/** What differs between two drafts; pieces that were not touched at all are not looked at. */
+function compareChanged(before: Draft, after: Draft): ReturnType<typeof compare> {
+	const changed = (draft: Draft, other: Draft): Draft => {
+		const same = new Set(other.pieces);
+		return { ...draft, pieces: draft.pieces.filter((piece) => !same.has(piece)) };
+	};
+	return compare(changed(before, after), changed(after, before));
 }
 
 /** The word for a move of an edge, mm, positive outward, at `s` mm along it as it was. */

@@ -114,7 +114,7 @@ function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): 
 		: `${pin.word} ${formatLength(pin.amount, room.unit, { denominator: 16, sign: 'never', mark: room.unit === 'cm' }).text}`;
 	let best: { readonly cost: number; readonly candidate: Candidate } | undefined;
 	for (const candidate of candidates(through, label, r, room.thin)) {
-		const cost = costOf(candidate, r, room);
+		const cost = costOf(candidate, r, room, best?.cost ?? Infinity);
 		if (!best || cost < best.cost) best = { cost, candidate };
 	}
 	const { through: place, head, direction, label: words } = best!.candidate;
@@ -173,7 +173,13 @@ function labelBeside(
 	}
 }
 
-function costOf({ through, head, label }: Candidate, r: number, { clear, width, height, thin }: PinRoom): number {
+/** How bad a place would be; no more than as bad as `most` where it is worse than that. */
+function costOf(
+	{ through, head, label }: Candidate,
+	r: number,
+	{ clear, width, height, thin }: PinRoom,
+	most: number
+): number {
 	const round = boxAround(head, 2 * r, 2 * r);
 	const words = thin ? round : grown(label.box, 3);
 	const off = (box: Box) => box.left < 2 || box.top < 2 || box.right > width - 2 || box.bottom > height - 2;
@@ -182,9 +188,9 @@ function costOf({ through, head, label }: Candidate, r: number, { clear, width, 
 	// A head stands best a little above the place that it pins.
 	const fallen = Math.max(0, head[1] - through.at[1]) * 0.3;
 	const shaft = [0.2, 0.4, 0.6, 0.8].filter((t) => within(words, between(through.at, head, t))).length * 25;
-	return (
-		through.cost + outside + fallen + shaft + label.cost + clear.under(grown(round, -1)) * 6 + clear.under(words) * 9
-	);
+	const least = through.cost + outside + fallen + shaft + label.cost;
+	// What lies under it can only make it worse, and is the slowest to ask.
+	return least >= most ? least : least + clear.under(grown(round, -1)) * 6 + clear.under(words) * 9;
 }
 
 const within = ({ left, top, right, bottom }: Box, [x, y]: Point): boolean =>

@@ -1,7 +1,7 @@
 import type { Draft } from '../../engine/index.ts';
 import type { Unit } from '../../measure/units.ts';
 import { findAct } from './acts.ts';
-import { atStart } from './feature-names.ts';
+import { atStart } from './casing.ts';
 import { dartSetWords, dartSwingWords, dartWords } from './words/dart.ts';
 import { edgeWords } from './words/edge.ts';
 import {

@@ -1,7 +1,7 @@
 import type { Draft } from '../../engine/index.ts';
 import type { Unit } from '../../measure/units.ts';
 import { alterationWords, type AlterationAmount, type Intent } from './alteration-words.ts';
-import { sameTarget } from './effect.ts';
+import { targetOfIntent } from './effect.ts';
 
 /** An alteration of an earlier fitting, with the draft that it was carried to. */
 export interface EarlierAlteration {
@@ -10,6 +10,17 @@ export interface EarlierAlteration {
 	readonly intent: Intent;
 	readonly draft: Draft;
 	/** “over chemise and corset, pinned by M. Thorne”; may be empty. */
+	readonly how: string;
+}
+
+/** An earlier alteration as it was told on the draft that it was carried to: plain data. */
+export interface EarlierTold {
+	/** The seam, edge or dart that it was made to, undivided. */
+	readonly target: string;
+	readonly key: string;
+	readonly who: string;
+	readonly words: string;
+	readonly amounts: readonly AlterationAmount[];
 	readonly how: string;
 }
 
@@ -23,25 +34,39 @@ export interface EarlierWork {
 	readonly opposite?: { readonly places: readonly string[]; readonly how: string };
 }
 
+/** Earlier alterations in words; those made to whole pieces are left out, for nothing is held against them. */
+export function tellEarlier(earlier: readonly EarlierAlteration[], unit: Unit): readonly EarlierTold[] {
+	return earlier.flatMap(({ fitting, number, intent, draft, how }) => {
+		const target = targetOfIntent(intent);
+		if (target === undefined) return [];
+		const { done, sides, amounts } = alterationWords(draft, intent, unit);
+		return [
+			{
+				target,
+				key: `${fitting} ${number}`,
+				who: `${fitting}, alteration ${number}`,
+				words: [done, sides].filter(Boolean).join(', '),
+				amounts,
+				how
+			}
+		];
+	});
+}
+
 /** What earlier fittings did to the same seam, edge or dart, the latest first; and where this alteration undoes it. */
 export function earlierWork(
 	draft: Draft,
 	intent: Intent,
-	earlier: readonly EarlierAlteration[],
+	earlier: readonly EarlierTold[],
 	unit: Unit
 ): readonly EarlierWork[] {
 	const now = alterationWords(draft, intent, unit).amounts;
+	const target = targetOfIntent(intent);
 	return earlier
-		.filter((one) => sameTarget(one.intent, intent))
-		.map((one): EarlierWork => {
-			const { done, sides, amounts } = alterationWords(one.draft, one.intent, unit);
+		.filter((one) => one.target === target)
+		.map(({ key, who, words, amounts, how }): EarlierWork => {
 			const places = oppositePlaces(now, amounts);
-			return {
-				key: `${one.fitting} ${one.number}`,
-				who: `${one.fitting}, alteration ${one.number}`,
-				words: [done, sides].filter(Boolean).join(', '),
-				...(places.length > 0 && { opposite: { places, how: one.how } })
-			};
+			return { key, who, words, ...(places.length > 0 && { opposite: { places, how } }) };
 		})
 		.reverse();
 }

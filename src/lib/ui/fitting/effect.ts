@@ -7,7 +7,8 @@ import type { Unit } from '../../measure/units.ts';
 import type { Intent } from './alteration-words.ts';
 import { alterationAmounts } from './alteration-words.ts';
 import type { CarriedOne } from './carry-each.ts';
-import { inSentence, isLimbSeam, levelInSentence, seamOf } from './feature-names.ts';
+import { inSentence } from './casing.ts';
+import { isLimbSeam, levelInSentence, seamOf } from './feature-names.ts';
 import { mateSentences } from './mate-words.ts';
 import { neighbourSentences } from './neighbour-words.ts';
 import { placeKey } from './place-key.ts';
@@ -134,12 +135,6 @@ function dartSetSum(
 	if (intake === undefined) return {};
 	const change = intake - (dartIntake(draft, dart) ?? intake);
 	return Math.abs(change) < 0.05 || intake === 0 ? {} : { sum: sayDart({ intake, on, unit }) };
-}
-
-/** Whether two intents are about the same seam, edge or dart. */
-export function sameTarget(one: Intent, other: Intent): boolean {
-	const target = targetOfIntent(one);
-	return target !== undefined && target === targetOfIntent(other);
 }
 
 /** `side`, `front/neck`: what an intent is made to, undivided; undefined for kinds that are made to whole pieces. */

@@ -9,6 +9,7 @@ import {
 	undividedName
 } from '../../engine/index.ts';
 import type { Draft, Edge, Piece, Seam } from '../../engine/index.ts';
+import { atStart, inSentence } from './casing.ts';
 
 /** What the things of a draft are called on the pages. Names of divided things are those of the whole. */
 
@@ -16,16 +17,6 @@ import type { Draft, Edge, Piece, Seam } from '../../engine/index.ts';
 export function wholeName({ id, name }: { readonly id: string; readonly name: string }): string {
 	const side = sideOfName(id);
 	return side !== undefined && name.endsWith(`, ${side}`) ? name.slice(0, -side.length - 2) : name;
-}
-
-/** A name inside a sentence: `Side back` is `side back`. */
-export function inSentence(name: string): string {
-	return name.charAt(0).toLowerCase() + name.slice(1);
-}
-
-/** A sentence's first letter. */
-export function atStart(words: string): string {
-	return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** `back, side back and front` */

@@ -3,7 +3,8 @@ import type { Draft } from '../../engine/index.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
 import type { Intent } from './alteration-words.ts';
-import { inSentence, seamOf } from './feature-names.ts';
+import { inSentence } from './casing.ts';
+import { seamOf } from './feature-names.ts';
 import { layerNames } from './words/seam.ts';
 
 /** A change under 1/32 in is none to the eye and the hand, mm. */

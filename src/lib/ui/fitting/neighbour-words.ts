@@ -3,7 +3,8 @@ import type { Draft, Seam } from '../../engine/index.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
 import type { CarriedOne } from './carry-each.ts';
-import { inSentence, seamOf, wholeName } from './feature-names.ts';
+import { inSentence } from './casing.ts';
+import { seamOf, wholeName } from './feature-names.ts';
 import { layerNames } from './words/seam.ts';
 
 /** Changes under 1/32 in are not told, mm. */

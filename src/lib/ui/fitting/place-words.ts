@@ -2,7 +2,8 @@ import { findPlace, findPlaceOnSeam, pointAt, seamRun, undividedName } from '../
 import type { Draft, Edge, Piece, Place, Point } from '../../engine/index.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
-import { edgeOf, inSentence, levelInSentence, levelName, seamOf, wholeName } from './feature-names.ts';
+import { inSentence } from './casing.ts';
+import { edgeOf, levelInSentence, levelName, seamOf, wholeName } from './feature-names.ts';
 
 /** What pins stand along: a seam by its id, or one edge by its whole name. */
 export interface Along {

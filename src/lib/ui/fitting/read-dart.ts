@@ -1,7 +1,8 @@
 import type { InnerPoint, On, Place } from '../../engine/index.ts';
 import type { Measured } from '../../measure/fold.ts';
 import type { Act } from './acts.ts';
-import { edgeOf, inSentence } from './feature-names.ts';
+import { inSentence } from './casing.ts';
+import { edgeOf } from './feature-names.ts';
 import type { FieldReader } from './form-parts.ts';
 import { readPlaceKey } from './place-key.ts';
 import { placeProblem } from './places-offered.ts';

@@ -1,7 +1,8 @@
 import { seamRun, undividedName } from '../../engine/index.ts';
 import type { Draft } from '../../engine/index.ts';
 import type { Act } from './acts.ts';
-import { dartName, dartOf, edgeName, edgeOf, inSentence, seamName, seamOf } from './feature-names.ts';
+import { inSentence } from './casing.ts';
+import { dartName, dartOf, edgeName, edgeOf, seamName, seamOf } from './feature-names.ts';
 import { layerNames } from './words/seam.ts';
 
 /** What an alteration is made to: a seam by its id, an edge or a dart by its whole name, never divided. */

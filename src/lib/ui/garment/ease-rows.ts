@@ -1,6 +1,6 @@
 import type { EasePreset } from '../../measure/ease-ranges.ts';
 import type { EaseRow } from '../ease-scale.ts';
-import { atStart } from '../fitting/feature-names.ts';
+import { atStart } from '../fitting/casing.ts';
 
 /** A row of the engine's ease table. */
 export interface EaseAtLevel {

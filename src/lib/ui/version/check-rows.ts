@@ -2,7 +2,8 @@ import type { Draft, Query } from '../../engine/index.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import { inch } from '../../measure/units.ts';
 import type { Unit } from '../../measure/units.ts';
-import { inSentence, listed } from '../fitting/feature-names.ts';
+import { inSentence } from '../fitting/casing.ts';
+import { listed } from '../fitting/feature-names.ts';
 
 /** What was looked at besides the seams: that it holds, or how many queries say otherwise. */
 export interface CheckRow {

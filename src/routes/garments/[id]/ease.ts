@@ -6,7 +6,7 @@ import { findEasePreset } from '$lib/measure/ease-ranges.ts';
 import { measuresByLevel } from '$lib/measure/names.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
 import { easeRows } from '$lib/ui/garment/ease-rows.ts';
-import { atStart } from '$lib/ui/fitting/feature-names.ts';
+import { atStart } from '$lib/ui/fitting/casing.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 
 /**

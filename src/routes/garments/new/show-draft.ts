@@ -6,7 +6,7 @@ import type { MeasurementSheet } from '$lib/server/journal/records.ts';
 import { layTable } from '$lib/ui/drawing/lay-table.ts';
 import { counted } from '$lib/ui/garment/counted.ts';
 import { saidInTwo } from '$lib/ui/garment/said-in-two.ts';
-import { atStart } from '$lib/ui/fitting/feature-names.ts';
+import { atStart } from '$lib/ui/fitting/casing.ts';
 import type { DraftRead } from './read-draft.ts';
 import { draftText } from './read-draft.ts';
 

@@ -1,7 +1,7 @@
 import type { Draft, Place } from '../../../engine/index.ts';
 import { formatLength } from '../../../measure/format-length.ts';
 import type { Unit } from '../../../measure/units.ts';
-import { inSentence } from '../feature-names.ts';
+import { inSentence } from '../casing.ts';
 import { placeAsBound, placeInSentence, placeName, positionOf, type Along } from '../place-words.ts';
 import type { AlterationAmount } from './told.ts';
 

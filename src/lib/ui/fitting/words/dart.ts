@@ -2,7 +2,8 @@ import { dartLegs, findDart, findFoldDart, findPlace, pointAt } from '../../../e
 import type { Alteration, Draft, InnerPoint, Place } from '../../../engine/index.ts';
 import { directionOf } from '../../../measure/directions.ts';
 import type { Unit } from '../../../measure/units.ts';
-import { dartName, dartOf, edgeName, edgeOf, inSentence } from '../feature-names.ts';
+import { inSentence } from '../casing.ts';
+import { dartName, dartOf, edgeName, edgeOf } from '../feature-names.ts';
 import { placeInSentence } from '../place-words.ts';
 import { sayLength } from './along.ts';
 import { sidesInWords, type Teller } from './told.ts';

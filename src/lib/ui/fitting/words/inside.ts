@@ -1,6 +1,7 @@
 import type { Alteration, Draft } from '../../../engine/index.ts';
 import type { Unit } from '../../../measure/units.ts';
-import { dartName, edgeName, edgeOf, inSentence, listed, pieceName, pieceOf, seamName } from '../feature-names.ts';
+import { inSentence } from '../casing.ts';
+import { dartName, edgeName, edgeOf, listed, pieceName, pieceOf, seamName } from '../feature-names.ts';
 import { endNames, placeInSentence } from '../place-words.ts';
 import { sayLength } from './along.ts';
 import { layerNames } from './seam.ts';

@@ -1,7 +1,8 @@
 import { seamRun } from '../../../engine/index.ts';
 import type { Alteration, Draft } from '../../../engine/index.ts';
 import { actDone, directionOf } from '../../../measure/directions.ts';
-import { inSentence, isLimbSeam, listed, seamName, seamOf, wholeName } from '../feature-names.ts';
+import { inSentence } from '../casing.ts';
+import { isLimbSeam, listed, seamName, seamOf, wholeName } from '../feature-names.ts';
 import type { Unit } from '../../../measure/units.ts';
 import { layerWords, listPins, sayLength, sayPins, type SaidPin } from './along.ts';
 import { sidesInWords, type Teller } from './told.ts';

@@ -5,7 +5,7 @@ import type { Version } from '$lib/server/journal/records.ts';
 import { dartMoves, edgeMoves, type OtherMove } from '$lib/ui/compare/other-moves.ts';
 import { leastMove, seamMoves, seamOfEdge, stationsOf, type SeamMoves } from '$lib/ui/compare/seam-moves.ts';
 import { betweenVersions, touchedBy } from '$lib/ui/compare/touched-by.ts';
-import { inSentence } from '$lib/ui/fitting/feature-names.ts';
+import { inSentence } from '$lib/ui/fitting/casing.ts';
 import { lookAddress, type Line, type Look } from './look.ts';
 
 interface Compared {

@@ -7,7 +7,7 @@ import { easeWords, roundChanges, roundWords } from '$lib/ui/compare/round-chang
 import { touchedBy } from '$lib/ui/compare/touched-by.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
 import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
-import { atStart } from '$lib/ui/fitting/feature-names.ts';
+import { atStart } from '$lib/ui/fitting/casing.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import { saidInTwo } from '$lib/ui/garment/said-in-two.ts';
 import { letterOf } from '$lib/ui/version/query-rows.ts';

@@ -4,7 +4,7 @@ import type { Unit } from '$lib/measure/units.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { GarmentPage } from '$lib/server/journal/pages.ts';
 import { isChanged, roundChanges, roundWords } from '$lib/ui/compare/round-changes.ts';
-import { atStart } from '$lib/ui/fitting/feature-names.ts';
+import { atStart } from '$lib/ui/fitting/casing.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import { versionInSentence } from '$lib/ui/version/version-name.ts';
 

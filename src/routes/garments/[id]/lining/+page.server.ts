@@ -6,6 +6,7 @@ import { formatLength } from '$lib/measure/format-length.ts';
 import { allowanceGroups, allowanceLines, allowanceOf, allowancesByEdge } from '$lib/ui/allowances/allowance-groups.ts';
 import { allowancesToCut } from '$lib/ui/allowances/allowances-to-cut.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
+import { cutPaths } from '$lib/ui/drawing/cut-paths.ts';
 import { layTable } from '$lib/ui/drawing/lay-table.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
 import type { HeadData } from '$lib/ui/head.ts';
@@ -80,7 +81,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 			toile?.scene ??
 			layTable(draft, {
 				unit,
-				cut,
+				cut: cutPaths(cut),
 				caption: 60
 			}),
 		files: `/garments/${garment.id}/versions/${number}`

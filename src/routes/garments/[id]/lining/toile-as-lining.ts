@@ -5,6 +5,7 @@ import type { GarmentPage } from '$lib/server/journal/pages.ts';
 import type { Version } from '$lib/server/journal/records.ts';
 import type { AllowanceGroup } from '$lib/ui/allowances/allowance-groups.ts';
 import type { AllowancesByEdge } from '$lib/ui/allowances/usual-allowances.ts';
+import { cutPaths } from '$lib/ui/drawing/cut-paths.ts';
 import { layClose } from '$lib/ui/drawing/lay-close.ts';
 import { layTable } from '$lib/ui/drawing/lay-table.ts';
 import { lessAllowance } from '$lib/ui/lining/less-allowance.ts';
@@ -30,6 +31,7 @@ export function toileAsLining({ journal, page, version, allowances, groups, cut,
 	const { draft } = version;
 	const draftOf = (number: number) => journal.version(page.garment.id, number)!.draft;
 	const cloth = cuttingLines(draftOf(toile.cutFrom), { default: toile.allowance, edges: toile.allowances });
+	const lines = { cut: cutPaths(cloth), wanted: cutPaths(cut) };
 	const stitched = draftOf(toile.stitchedTo);
 	const verdicts = reuse(cloth, cut);
 	const rows = verdictRows({ draft, cloth, changes: compare(stitched, draft), verdicts, wanted: allowances, unit });
@@ -53,7 +55,7 @@ export function toileAsLining({ journal, page, version, allowances, groups, cut,
 			}
 		}),
 		scene: layTable(draft, {
-			...{ unit, before: stitched, cut: cloth, wanted: cut, material: 'calico', caption: 60 }
+			...{ unit, before: stitched, ...lines, material: 'calico', caption: 60 }
 		}),
 		close: rows.flatMap(({ letter, where, near, name }) =>
 			letter && where
@@ -62,7 +64,7 @@ export function toileAsLining({ journal, page, version, allowances, groups, cut,
 							letter,
 							name,
 							scene: layClose(draft, {
-								...{ unit, edges: [where], before: stitched, cut: cloth, wanted: cut, material: 'calico' },
+								...{ unit, edges: [where], before: stitched, ...lines, material: 'calico' },
 								...{ width: 300, height: 240, perInch: 60 },
 								...(near !== undefined && { at: near })
 							})

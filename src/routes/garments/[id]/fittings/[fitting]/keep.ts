@@ -3,12 +3,13 @@ import type { Change, NewAlteration } from '$lib/server/journal/changes.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { Alteration } from '$lib/server/journal/records.ts';
 import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
-import { carryEach } from '$lib/ui/fitting/carry-each.ts';
 import { readAlteration, type AlterationRead } from '$lib/ui/fitting/read-alteration.ts';
 import { field } from '$lib/ui/fitting/typed.ts';
+import { draftBefore } from '$lib/ui/fitting/view/in-hand.ts';
+import { keptView } from '$lib/ui/fitting/view/kept-view.ts';
 import { asked, backTo, refusedBy, wrong } from './asked.ts';
 import { foundFitting } from './found-fitting.ts';
-import { baseOf, draftBefore } from './in-hand.ts';
+import { groundOf } from './ground-of.ts';
 import type { RequestEvent } from './$types';
 
 /** Keeps the alteration in the hand: a new one, or a kept one changed; two where right and left have their own amounts. */
@@ -17,24 +18,20 @@ export async function keepAlteration(event: RequestEvent) {
 	const { page, contents } = foundFitting(journal, event.params);
 	const { typed, unit } = await asked(event);
 	const { alterations } = contents;
-	const kept = alterations.filter(({ state }) => state !== 'withdrawn');
-	const base = baseOf(journal, page, contents);
-	const each = carryEach(
-		base,
-		kept.map(({ intent }) => intent)
-	);
+	const ground = groundOf(journal, page, contents, journal.previewFitting(contents.fitting.id)!, unit);
+	const kept = keptView(ground);
 	const id = field(typed, 'alteration');
 	const editing = alterations.find((one) => one.id === id);
 	if (id !== '' && !editing)
 		return wrong('keep', typed, { '': 'The alteration that this form changes is not in this fitting.' }, 404);
-	const read = readAlteration(draftBefore(base, kept, each, editing), typed, unit);
+	const read = readAlteration(draftBefore(kept, editing?.id), typed, unit);
 	if ('problems' in read) return wrong('keep', typed, read.problems);
 	const answer = editing
 		? revised(journal, contents.fitting.id, editing, Number(field(typed, 'revision')), read.read)
 		: added(journal, contents.fitting.id, read.read);
 	if (!answer.ok) {
 		const current = answer.stale ? answer.current : undefined;
-		return refusedBy('keep', answer, typed, current && alterationTitle(base, current.intent, unit, current.act));
+		return refusedBy('keep', answer, typed, current && alterationTitle(ground.base, current.intent, unit, current.act));
 	}
 	return backTo(event, { side: typed.side ?? '', kept: answer.value.id }, '#in-hand');
 }

@@ -1,52 +1,9 @@
 import type { GarmentPage, FittingWithContents } from '$lib/server/journal/pages.ts';
-import type { Alteration, Observation, SeenAt } from '$lib/server/journal/records.ts';
+import type { Observation, SeenAt } from '$lib/server/journal/records.ts';
 import type { Draft } from '$lib/engine/index.ts';
-import type { Unit } from '$lib/measure/units.ts';
-import { alterationWords, greatestAmount } from '$lib/ui/fitting/alteration-words.ts';
-import type { CarriedOne } from '$lib/ui/fitting/carry-each.ts';
-import { findAct } from '$lib/ui/fitting/acts.ts';
 import { dartName, edgeName, pieceName, seamOf } from '$lib/ui/fitting/feature-names.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import { lastFitting } from './notes.ts';
-
-/** Everything pinned so far, in the order of carrying; those that were left out stay in their place. */
-export function pinnedRows(
-	{ alterations, observations }: FittingWithContents,
-	carried: readonly CarriedOne[],
-	base: Draft,
-	unit: Unit
-) {
-	return alterations.map((one, i) => {
-		const placed = carried.find(({ alteration }) => alteration.id === one.id);
-		const { subject, done, sides, amounts } = alterationWords(placed?.before ?? base, one.intent, unit);
-		const answered = observations.find(({ id }) => id === one.answers);
-		const most = greatestAmount(amounts);
-		const refused = placed?.unplaced && placed.unplaced.why !== 'not-read' ? placed.unplaced.sentence : undefined;
-		return {
-			id: one.id,
-			revision: one.revision,
-			number: one.number,
-			mark: markOf(one),
-			subject,
-			done: done ?? `${findAct(one.act)?.done ?? 'pinned'}, not read yet`,
-			sides,
-			most: most?.way
-				? { way: most.way, word: most.word, mm: Math.max(Math.abs(most.mm), Math.abs(most.other ?? 0)) }
-				: undefined,
-			note: one.note,
-			answers: answered?.letter,
-			settles: one.settles?.sentence,
-			...(refused !== undefined && { refused }),
-			up: i > 0 ? i : undefined,
-			down: i < alterations.length - 1 ? i + 2 : undefined
-		};
-	});
-}
-
-function markOf({ state, withdrawal }: Alteration): 'standing' | 'not-read' | 'withdrawn' {
-	if (state === 'withdrawn' || withdrawal !== null) return 'withdrawn';
-	return state === 'not-read' ? 'not-read' : 'standing';
-}
 
 /** What was seen at this fitting, with the alterations that answer it. */
 export function seenRows({ alterations, observations }: FittingWithContents, draft: Draft) {

@@ -7,7 +7,7 @@ import { inch } from '$lib/measure/units.ts';
 import type { GarmentPage } from '$lib/server/journal/pages.ts';
 import type { Fitting } from '$lib/server/journal/records.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
-import { inSentence } from '$lib/ui/fitting/feature-names.ts';
+import { inSentence } from '$lib/ui/fitting/casing.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 
 /** What is to be minded at this fitting: what was worn, measures of the day, the toile as it was sewn. A sentence each. */

@@ -4,6 +4,7 @@ import { toileStates } from '$lib/server/journal/records.ts';
 import { localDay } from '$lib/server/journal/store.ts';
 import { cuttingLines } from '$lib/engine/index.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
+import { cutPaths } from '$lib/ui/drawing/cut-paths.ts';
 import { layTable } from '$lib/ui/drawing/lay-table.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import type { HeadData } from '$lib/ui/head.ts';
@@ -44,7 +45,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 		scene: layTable(sewnOn, {
 			unit,
 			material: 'calico',
-			cut,
+			cut: cutPaths(cut),
 			...(toile.stitchedTo !== toile.cutFrom && { before: cutFrom })
 		}),
 		allowance: toile.allowance,

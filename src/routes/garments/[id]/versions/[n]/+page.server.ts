@@ -6,6 +6,7 @@ import { patternInput, wornUnderName } from '$lib/server/pattern/pattern-input.t
 import { sheetMap } from '$lib/server/pattern/sheet-map.ts';
 import { allowancesToCut } from '$lib/ui/allowances/allowances-to-cut.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
+import { cutPaths } from '$lib/ui/drawing/cut-paths.ts';
 import { layTable } from '$lib/ui/drawing/lay-table.ts';
 import { counted } from '$lib/ui/garment/counted.ts';
 import type { HeadData } from '$lib/ui/head.ts';
@@ -63,7 +64,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		made: madeBy(page, version, before?.draft, unit),
 		scene: layTable(draft, {
 			unit,
-			cut: cuttingLines(draft, allowances),
+			cut: cutPaths(cuttingLines(draft, allowances)),
 			caption: 84,
 			...(onlyChanged && { pieces: changed, before: before!.draft })
 		}),

@@ -10,6 +10,9 @@ import type { GarmentPage, Preview } from '$lib/server/journal/pages.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
 import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
 import { effectOf } from '$lib/ui/fitting/effect.ts';
+import { keptView } from '$lib/ui/fitting/view/kept-view.ts';
+import { inHand } from '$lib/ui/fitting/view/in-hand.ts';
+import { sideShown, tableScene } from '$lib/ui/fitting/view/scenes.ts';
 import { addressOf, field } from '$lib/ui/fitting/typed.ts';
 import { counted } from '$lib/ui/garment/counted.ts';
 import { easeRows } from '$lib/ui/garment/ease-rows.ts';
@@ -18,10 +21,9 @@ import { fittingName } from '$lib/ui/garment/station-words.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { letterOf } from '$lib/ui/version/query-rows.ts';
 import { versionInSentence } from '$lib/ui/version/version-name.ts';
-import { fail, redirect } from '@sveltejs/kit';
+import { error, fail, redirect } from '@sveltejs/kit';
 import { foundFitting } from '../found-fitting.ts';
-import { inHand } from '../in-hand.ts';
-import { sideShown, tableScene } from '../scenes.ts';
+import { groundOf } from '../ground-of.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { journal }, params, url, parent }) => {
@@ -31,8 +33,9 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 	const back = `/garments/${page.garment.id}/fittings/${fitting.id}`;
 	if (fitting.closedAt !== null) redirect(303, back);
 	const asked: Typed = Object.fromEntries([...url.searchParams].filter(([name]) => !name.startsWith('/')));
-	const held = inHand(journal, page, contents, {}, unit);
-	const { preview } = held;
+	const preview = journal.previewFitting(fitting.id)!;
+	const held = inHand(keptView(groundOf(journal, page, contents, preview, unit)), {});
+	if ('notThere' in held) error(404, held.notThere);
 	const side = sideShown(asked);
 	const name = fittingName(fitting);
 	const head: HeadData = {
@@ -54,7 +57,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		side,
 		sides: sidesOf(side).map((one) => ({ ...one, name: `${one.name} side` })),
 		wholeRevision: fitting.wholeRevision,
-		scene: tableScene(journal, page, fitting, held, side, unit),
+		scene: tableScene(held, side),
 		steps: held.carried.map((one) => {
 			const record = numberOf.get(one.alteration.id)!;
 			const effect = one.step && effectOf([one], preview.before, { unit, measured: record.measured });

@@ -3,7 +3,7 @@ import type { FittingWithContents, GarmentPage } from '$lib/server/journal/pages
 import type { Photo, PhotosOfFitting } from '$lib/server/journal/records.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
-import { inSentence } from '$lib/ui/fitting/feature-names.ts';
+import { inSentence } from '$lib/ui/fitting/casing.ts';
 import { photoMarks, photoShown, type PhotoMark, type PhotoShown } from '$lib/ui/fitting/photos.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import type { HeadData } from '$lib/ui/head.ts';

@@ -1,0 +1,51 @@
+import { clearance, type Clearance } from './clearance.ts';
+import type { Piece } from './engine.ts';
+import { drawPiece, type DrawnPiece, type PlacedPiece } from './piece-scene.ts';
+import { withWords } from './piece-words-placed.ts';
+import type { PieceScene } from './scene.ts';
+
+type Asked = Omit<PlacedPiece, 'clear'>;
+
+/** A piece with its words, and what it takes of the drawing's room. */
+export interface WordedPiece extends DrawnPiece {
+	readonly worded: PieceScene;
+	readonly clear: Clearance;
+}
+
+/** How many drawings of one piece are kept at hand: on the table and close, right and left. */
+const most = 4;
+const drawn = new WeakMap<Piece, readonly { readonly asked: Asked; readonly piece: WordedPiece }[]>();
+
+/**
+ * A piece drawn with its words. Its words keep off its own lines alone, so that they stay where they are while another piece
+ * changes; a piece that is asked for again as it was is not drawn again: under a stepped pin only its own two pieces are.
+ */
+export function pieceWithWords(asked: Asked): WordedPiece {
+	const known = drawn.get(asked.piece) ?? [];
+	const same = known.find((one) => alike(one.asked, asked));
+	if (same) return same.piece;
+	const clear = clearance();
+	const lines = drawPiece({ ...asked, clear });
+	const piece = { ...lines, worded: withWords(lines), clear };
+	drawn.set(asked.piece, [{ asked, piece }, ...known.slice(0, most - 1)]);
+	return piece;
+}
+
+function alike(one: Asked, other: Asked): boolean {
+	return (
+		one.before === other.before &&
+		one.cut === other.cut &&
+		one.wanted === other.wanted &&
+		one.thin === other.thin &&
+		sameNumbers(one.motion, other.motion) &&
+		sameNumbers(one.beforeMotion, other.beforeMotion) &&
+		sameNumbers(Object.values(one.window ?? {}), Object.values(other.window ?? {})) &&
+		one.piece.notches.every(({ id }) => cutsOf(one, id) === cutsOf(other, id)) &&
+		one.piece.edges.every(({ id }) => isSelected(one, id) === isSelected(other, id))
+	);
+}
+
+const sameNumbers = (one: readonly number[], other: readonly number[]) =>
+	one.length === other.length && one.every((number, i) => number === other[i]);
+const cutsOf = ({ piece, cuts }: Asked, notch: string) => cuts.get(`${piece.id}/${notch}`);
+const isSelected = ({ piece, selected }: Asked, edge: string) => selected.includes(`${piece.id}/${edge}`);

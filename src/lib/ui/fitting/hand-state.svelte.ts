@@ -1,0 +1,166 @@
+import { afterNavigate, pushState, replaceState } from '$app/navigation';
+import { page } from '$app/state';
+import { onMount } from 'svelte';
+import { choosing } from './choosing.ts';
+import type { FittingGround, GroundAlteration } from './ground.ts';
+import type * as LiveModule from './live.ts';
+import { addressOf, type Typed } from './typed.ts';
+import type { FittingView } from './view/fitting-view.ts';
+
+type Live = typeof LiveModule;
+
+/** What `load` says of the hand; `here` is the page's address without its question. */
+interface Sent {
+	readonly here: string;
+	readonly ground: FittingGround;
+	readonly view: FittingView;
+}
+
+/** Milliseconds of quiet before the address follows what is typed: browsers refuse to be told it a hundred times a minute. */
+const quiet = 250;
+
+/**
+ * The alteration in the hand as it is on this page: what is typed, and everything that follows from it. As the server sent it at
+ * first; once the engine is here every change is computed at once, and the address follows, so that Back, a reload and a copy of
+ * the address give the same. `waiting`: kept on this device and not yet received.
+ */
+export function handState(sent: () => Sent, waiting: () => readonly GroundAlteration[] = () => []) {
+	let live = $state.raw<Live>();
+	let typed = $state.raw<Typed>(sent().view.typed);
+	let past = $state.raw<readonly Typed[]>([]);
+	let future = $state.raw<readonly Typed[]>([]);
+	/** The field that the last step typed in: the letters of one field are one step. */
+	let field = '';
+	let timer: ReturnType<typeof setTimeout> | undefined;
+	const kept = $derived(live?.keptView(sent().ground, waiting()));
+	const view = $derived.by((): FittingView => {
+		const { view: asSent } = sent();
+		if (!live || !kept || (typed === asSent.typed && waiting().length === 0)) return asSent;
+		const drawn = live.fittingView(kept, typed);
+		return 'notThere' in drawn ? asSent : drawn;
+	});
+
+	onMount(() => {
+		void import('./live.ts').then((module) => (live = module));
+		// What has not reached the address yet does so before the page goes.
+		addEventListener('pagehide', follow);
+		return () => {
+			removeEventListener('pagehide', follow);
+			clearTimeout(timer);
+		};
+	});
+	afterNavigate(() => {
+		clearTimeout(timer);
+		typed = (page.state.typed as Typed | undefined) ?? sent().view.typed;
+		past = [];
+		future = [];
+	});
+	// Back and forward among the states that this page has pushed.
+	$effect(() => {
+		const shown = page.state.typed as Typed | undefined;
+		if (shown === undefined || shown === stamped) return;
+		clearTimeout(timer);
+		stamped = shown;
+		typed = shown;
+	});
+	let stamped: Typed | undefined;
+
+	const address = () => sent().here + addressOf(typed);
+	const state = (): App.PageState => ({ typed, address: addressOf(typed) });
+
+	/** Brings the address of this entry of the history up to what is typed. */
+	function follow() {
+		clearTimeout(timer);
+		if (stamped === typed) return;
+		stamped = typed;
+		replaceState(address(), state());
+	}
+
+	function remember() {
+		past = [...past.slice(-99), typed];
+		future = [];
+	}
+
+	/** Another amount, place or choice of the same hand. `of`: the field, where it is typed letter by letter. */
+	function change(next: Typed, of = '') {
+		if (of === '' || of !== field) remember();
+		field = of;
+		typed = next;
+		clearTimeout(timer);
+		timer = setTimeout(follow, quiet);
+	}
+
+	/** Another act, another seam: a step that Back takes back. */
+	function choose(next: Typed) {
+		follow();
+		remember();
+		field = '';
+		typed = next;
+		stamped = next;
+		pushState(address(), state());
+	}
+
+	function step(from: readonly Typed[]): Typed | undefined {
+		field = '';
+		clearTimeout(timer);
+		timer = setTimeout(follow, quiet);
+		return from[from.length - 1];
+	}
+
+	return {
+		/** Whether changes are computed here. */
+		get live() {
+			return live !== undefined;
+		},
+		get view() {
+			return view;
+		},
+		get typed() {
+			return typed;
+		},
+		get address() {
+			return addressOf(typed);
+		},
+		change,
+		choose,
+		/** What a button of the form asks for, with the fields as they are. */
+		command(fields: Typed) {
+			if (live) change(live.afterCommand(fields, sent().ground.unit));
+		},
+		/** A line of shorthand; answers what was not understood. */
+		write(line: string) {
+			const read = live && kept && live.shorthandAsked(kept, { ...choosing(typed), line });
+			if (!read || 'problem' in read) return read;
+			choose(read.typed);
+			return undefined;
+		},
+		/** Puts down what is in the hand, the act as well. */
+		putDown() {
+			choose({ side: view.side });
+		},
+		/** What a screen reader is told. */
+		spoken: () => live?.spokenHand(view, sent().ground.unit) ?? '',
+		get canUndo() {
+			return past.length > 0;
+		},
+		get canRedo() {
+			return future.length > 0;
+		},
+		undo() {
+			const last = step(past);
+			if (!last) return;
+			future = [...future, typed];
+			past = past.slice(0, -1);
+			typed = last;
+		},
+		redo() {
+			const next = step(future);
+			if (!next) return;
+			past = [...past, typed];
+			future = future.slice(0, -1);
+			typed = next;
+		}
+	};
+}
+
+export type HandState = ReturnType<typeof handState>;

@@ -1,0 +1,45 @@
+import type { Problems } from '../form-parts.ts';
+import { targetsFor } from '../targets.ts';
+import { field, type Typed } from '../typed.ts';
+import { inHand, type InHand, type NotThere } from './in-hand.ts';
+import type { KeptView } from './kept-view.ts';
+import { linksOf } from './links.ts';
+import { pinnedRows } from './pinned-rows.ts';
+import { closeScene, sideShown, tableScene } from './scenes.ts';
+import { toldOf } from './told.ts';
+
+/** What the fitting page shows while these fields are typed. */
+export type FittingView = ReturnType<typeof viewOf>;
+
+/** The page from what is kept and what is typed; a sentence where the fields name what is not there. */
+export function fittingView(kept: KeptView, typed: Typed): FittingView | NotThere {
+	const held = inHand(kept, typed);
+	return 'notThere' in held ? held : viewOf(held);
+}
+
+function viewOf(held: InHand) {
+	const side = sideShown(held.typed);
+	const { typed, hand, number, editing, fixed, read } = held;
+	return {
+		typed,
+		side,
+		hand,
+		number,
+		...(editing && { editing: { id: editing.id, revision: editing.revision } }),
+		...(fixed !== undefined && { fixed }),
+		problems: read && 'problems' in read ? whileTyping(read.problems, typed) : {},
+		scene: tableScene(held, side),
+		close: closeScene(held, side),
+		links: linksOf(held),
+		told: toldOf(held),
+		pinned: pinnedRows(held),
+		seamsFirst: (['seam', 'edge', 'dart'] as const).map((to) => targetsFor(held.after, to))
+	};
+}
+
+/** What is wrong so far: of fields that are still empty nothing is said before the form is sent. */
+function whileTyping(problems: Problems, typed: Typed): Problems {
+	return Object.fromEntries(
+		Object.entries(problems).filter(([name]) => field(typed, name) !== '' && name !== 'places')
+	);
+}

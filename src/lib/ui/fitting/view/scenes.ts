@@ -1,0 +1,69 @@
+import { sideOfName, undividedName } from '../../../engine/index.ts';
+import { layClose } from '../../drawing/lay-close.ts';
+import { layTable } from '../../drawing/lay-table.ts';
+import type { Scene } from '../../drawing/scene.ts';
+import { pinsOfCarried } from '../carry-each.ts';
+import { targetOfIntent } from '../effect.ts';
+import { edgesOfTarget } from '../targets.ts';
+import { field, type Typed } from '../typed.ts';
+import type { InHand } from './in-hand.ts';
+
+export type SideShown = 'right' | 'left';
+
+/** The pieces on the table, old line and new line, with every pin; chalk along the seam in the hand. */
+export function tableScene(held: InHand, side: SideShown): Scene {
+	return layTable(held.after, {
+		...shared(held, side),
+		selected: selectedEdges(held),
+		caption: 162,
+		...piecesOn(held)
+	});
+}
+
+/** A close look at the two edges of the seam in the hand, or of the one that was just kept; nothing for a dart. */
+export function closeScene(held: InHand, side: SideShown): Scene | undefined {
+	const edges = onSide(selectedEdges(held), side);
+	const two = held.hand.target?.of === 'edge' ? edges.slice(0, 1) : twoMates(edges);
+	return two.length === 0 ? undefined : layClose(held.after, { ...shared(held, side), edges: two });
+}
+
+/** The pieces that were on the toile, and any that an alteration reaches all the same; all where none was off. */
+function piecesOn({ kept, carried, hand, after }: InHand) {
+	const { piecesOff } = kept.ground;
+	if (piecesOff.length === 0) return {};
+	const reached = [
+		...carried.flatMap(({ step }) => step?.touched.map(({ feature }) => feature) ?? []),
+		...(hand.target ? edgesOfTarget(after, hand.target) : [])
+	].map((name) => undividedName(name.split('/')[0]!));
+	const pieces = after.pieces
+		.map(({ id }) => undividedName(id))
+		.filter((id) => !piecesOff.includes(id) || reached.includes(id));
+	return { pieces };
+}
+
+function shared({ kept, carried, numberOf }: InHand, side: SideShown) {
+	const { unit, cut, base } = kept.ground;
+	const pins = pinsOfCarried(carried, numberOf).filter(({ feature }) => (sideOfName(feature) ?? side) === side);
+	return { unit, side, pins, ...(cut && { cut }), ...(carried.some(({ step }) => step) && { before: base }) };
+}
+
+/** The edges of the seam or edge in the hand; of the dart, the edge that it opens on. */
+export function selectedEdges({ hand, focus, after }: InHand): readonly string[] {
+	if (hand.target) return edgesOfTarget(after, hand.target);
+	const [one] = focus;
+	const id = one && targetOfIntent(one.alteration);
+	if (id === undefined) return [];
+	const of = (['seam', 'edge', 'dart'] as const).find((word) => word in one.alteration) ?? 'edge';
+	return edgesOfTarget(after, { of, id });
+}
+
+const onSide = (edges: readonly string[], side: SideShown) =>
+	edges.filter((name) => !name.includes(`@${side === 'right' ? 'left' : 'right'}`));
+
+/** The longest run may have many edges: the first of either side. */
+const twoMates = (edges: readonly string[]) => (edges.length <= 2 ? edges : [edges[0]!, edges[edges.length - 1]!]);
+
+/** The side that is shown: the one asked for, else the one that the alteration in the hand is carried to. */
+export function sideShown(typed: Typed): SideShown {
+	return (field(typed, 'side') || field(typed, 'sides')) === 'left' ? 'left' : 'right';
+}

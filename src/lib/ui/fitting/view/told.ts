@@ -1,0 +1,66 @@
+import { easeTable, undividedName } from '../../../engine/index.ts';
+import type { Draft } from '../../../engine/index.ts';
+import { findEasePreset } from '../../../measure/ease-ranges.ts';
+import { easeRows } from '../../garment/ease-rows.ts';
+import { letterOf } from '../../version/query-rows.ts';
+import { alterationTitle } from '../alteration-words.ts';
+import { earlierWork } from '../earlier.ts';
+import { effectOf, targetOfIntent } from '../effect.ts';
+import type { FittingGround } from '../ground.ts';
+import { field } from '../typed.ts';
+import type { InHand } from './in-hand.ts';
+
+/** Everything under “What it does”. */
+export type ToldOfHand = NonNullable<ReturnType<typeof toldOf>>;
+
+/** What the alteration in the hand, or the one just kept, does. */
+export function toldOf(held: InHand) {
+	const { focus, kept } = held;
+	const { ground } = kept;
+	const { unit } = ground;
+	const [first] = focus;
+	if (!first) return undefined;
+	const last = focus[focus.length - 1]!;
+	const record = kept.alterations.find(({ id }) => id === first.alteration.id);
+	const measured = held.read && 'read' in held.read ? held.read.read.measured : (record?.measured ?? null);
+	const effect = effectOf(focus, ground.base, { unit, measured, here: field(held.typed, 'here') });
+	return {
+		title: alterationTitle(first.before, first.alteration, unit, record?.act),
+		notRead: focus.some(({ unplaced }) => unplaced?.why === 'not-read'),
+		effect,
+		ease: ground.body && easeTold(ground.body, ground, first.before, last.after, effect.levels),
+		round: ground.body ? [] : effect.levels,
+		queries: queriesTold(held, effect.levels),
+		earlier: earlierWork(first.before, first.alteration, ground.earlier, unit)
+	};
+}
+
+/** Those about what it touched. */
+function queriesTold({ focus, queries }: InHand, levels: readonly string[]) {
+	const target = targetOfIntent(focus[0].alteration);
+	const touched = new Set(
+		focus.flatMap(({ step }) => step?.touched.map(({ feature }) => undividedName(feature)) ?? [])
+	);
+	return queries()
+		.filter(
+			({ code, where }) =>
+				!['unplaced', 'not-read'].includes(code) &&
+				(touched.has(undividedName(where)) ||
+					undividedName(where) === target ||
+					(code === 'waist-under-body' && levels.includes(where)))
+		)
+		.map(({ sentence, severity }, i) => ({ letter: letterOf(i), sentence, severity }));
+}
+
+function easeTold(
+	{ measures, words }: NonNullable<FittingGround['body']>,
+	{ easePreset }: FittingGround,
+	before: Draft,
+	after: Draft,
+	levels: readonly string[]
+) {
+	const [was, is] = [before, after].map((draft) =>
+		easeTable(draft, measures).filter(({ level }) => levels.includes(level))
+	);
+	return { ...easeRows(is!, was, easePreset === undefined ? undefined : findEasePreset(easePreset)), words };
+}
