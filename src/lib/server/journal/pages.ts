@@ -42,6 +42,8 @@ export type Waiting = { readonly garment: Garment } & (
 			readonly standing: number;
 			readonly notRead: number;
 			readonly openObservations: number;
+			/** Numbers of the alterations that some device has in the hand. */
+			readonly inHand: readonly number[];
 	  }
 	| { readonly what: 'queries'; readonly version: VersionSummary; readonly count: number }
 	| { readonly what: 'unplaced'; readonly alterations: readonly Alteration[] }
