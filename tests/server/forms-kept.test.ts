@@ -48,3 +48,12 @@ test('keys are let go of sixty days later, when another comes', () => {
 	at('2026-04-03', 'third');
 	expect(keys()).toEqual(['second', 'third']);
 });
+
+test('a key that no browser made is refused, and what came of a form can be asked for', () => {
+	const { journal, fitting } = begun();
+	const send = (key: string) => journal.once(key, () => journal.addAlteration(fitting.id, { intent: takenIn(1) }));
+	expect(refusalOf(send('k'.repeat(65))).sentences).toEqual(['This form has lost its place. Load the page again.']);
+	expect(journal.cameTo('k')).toBeUndefined();
+	const { id } = kept(send('k'));
+	expect(journal.cameTo('k')).toBe(id);
+});

@@ -13,6 +13,7 @@ test('what is typed is kept word for word, one hand for each device, and says wh
 		{ device: 'phone', number: 1 },
 		{ device: 'tablet', typed, number: 2 }
 	]);
+	expect(journal.workroom().waiting[0]).toMatchObject({ what: 'fitting-open', inHand: [1, 2] });
 	kept(journal.letGoOfHand(fitting.id, 'phone'));
 	expect(journal.hands(fitting.id).map(({ device }) => device)).toEqual(['tablet']);
 });

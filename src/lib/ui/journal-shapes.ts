@@ -34,6 +34,7 @@ export type Waiting = { readonly garment: { readonly id: string; readonly name: 
 			readonly standing: number;
 			readonly notRead: number;
 			readonly openObservations: number;
+			readonly inHand: readonly number[];
 	  }
 	| { readonly what: 'queries'; readonly version: VersionShown; readonly count: number }
 	| { readonly what: 'unplaced'; readonly alterations: readonly { readonly number: number }[] }

@@ -17,9 +17,10 @@ export function waitingRow(waiting: Waiting): WaitingRow {
 	const here = `/garments/${id}`;
 	switch (waiting.what) {
 		case 'fitting-open': {
-			const { fitting, standing, notRead, openObservations } = waiting;
+			const { fitting, standing, notRead, openObservations, inHand } = waiting;
 			const work = fitting.kind === 'table' ? 'table work' : 'fitting';
 			const notes = [
+				inHand.length > 0 && `alteration ${inHand.join(' and ')} in the hand`,
 				counted(standing, 'alteration kept', 'alterations kept'),
 				notRead > 0 && `${notRead} not read yet`,
 				openObservations > 0 && counted(openObservations, 'observation open', 'observations open')

@@ -10,11 +10,11 @@ describe('the next thing to do with a garment', () => {
 	it('is to finish a fitting that is open, with what is in it', () => {
 		const waiting: Waiting = {
 			...{ garment, what: 'fitting-open', fitting },
-			...{ standing: 3, notRead: 1, openObservations: 1 }
+			...{ standing: 3, notRead: 1, openObservations: 1, inHand: [4] }
 		};
 		const next = nextAct('k3x', waiting, 1);
 		expect(next.what).toBe('Finish fitting 2.');
-		expect(next.about).toBe('3 alterations kept, 1 not read yet, 1 observation open.');
+		expect(next.about).toBe('3 alterations kept, alteration 4 in the hand, 1 not read yet, 1 observation open.');
 		expect(next.href).toBe('/garments/k3x/fittings/f7');
 		expect(next.then).toContain('version 2 is made. Version 1 stays as it is.');
 	});
@@ -22,7 +22,7 @@ describe('the next thing to do with a garment', () => {
 	it('speaks of table work as such', () => {
 		const table: Waiting = {
 			...{ garment, what: 'fitting-open', fitting: { ...fitting, kind: 'table' } },
-			...{ standing: 0, notRead: 0, openObservations: 0 }
+			...{ standing: 0, notRead: 0, openObservations: 0, inHand: [] }
 		};
 		expect(nextAct('k3x', table, 0)).toMatchObject({
 			what: 'Finish table work 2.',

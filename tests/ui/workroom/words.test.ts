@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { measureAgain } from '../../../src/lib/ui/workroom/measure-again.ts';
+import { waitingRow } from '../../../src/lib/ui/waiting-row.ts';
 import { tableCaption } from '../../../src/lib/ui/workroom/table-caption.ts';
 
 describe('what lies on the table', () => {
@@ -17,6 +18,25 @@ describe('what lies on the table', () => {
 		});
 		expect(tableCaption(['', '', '']).madeFor).toBeUndefined();
 		expect(tableCaption(Array.from({ length: 13 }, () => '')).count).toBe('13 garments');
+	});
+});
+
+describe('an open fitting', () => {
+	const open = {
+		what: 'fitting-open',
+		garment: { id: 'g1', name: 'Governess jacket' },
+		fitting: { id: 'f1', kind: 'fitting', number: 2, closedAt: null },
+		...{ standing: 3, notRead: 1, openObservations: 0, inHand: [] }
+	} as const;
+
+	it('says what is kept, what is not read, and first what was left in the hand', () => {
+		expect(waitingRow(open)).toMatchObject({
+			what: 'Governess jacket: finish fitting 2',
+			note: '3 alterations kept, 1 not read yet'
+		});
+		expect(waitingRow({ ...open, inHand: [4] }).note).toBe(
+			'alteration 4 in the hand, 3 alterations kept, 1 not read yet'
+		);
 	});
 });
 

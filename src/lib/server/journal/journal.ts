@@ -169,6 +169,8 @@ export interface Journal {
 	 * form sent again is answered the same, and nothing is done.
 	 */
 	once<C>(key: string, act: () => Answer<{ readonly id: string }, C>): Answer<{ readonly id: string }, C>;
+	/** The id that a form with this key came to, if one was kept. */
+	cameTo(key: string): string | undefined;
 	/** Does several things in one transaction: all of them are kept if the last answer is `ok`, and none if it is not. */
 	together<T, C>(act: () => Answer<T, C>): Answer<T, C>;
 	/** Writes what happened earlier under the instant at which it happened: for a journal that is caught up with, and the demo. */

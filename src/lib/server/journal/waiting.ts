@@ -1,5 +1,6 @@
 import { alterationsOf, waitingForPlace } from './alterations.ts';
 import { fittingsOf } from './fittings.ts';
+import { handsOf } from './hands.ts';
 import { currentLining } from './lining.ts';
 import { observationsOf } from './observations.ts';
 import type { Waiting } from './pages.ts';
@@ -45,7 +46,8 @@ function openFitting(store: Store, garment: Garment, fitting: Fitting): Waiting 
 		fitting,
 		standing: states.filter((state) => state === 'standing').length,
 		notRead: states.filter((state) => state === 'not-read').length,
-		openObservations: observationsOf(store, fitting.id).filter(({ stillOpen }) => stillOpen).length
+		openObservations: observationsOf(store, fitting.id).filter(({ stillOpen }) => stillOpen).length,
+		inHand: [...new Set(handsOf(store, fitting.id).map(({ number }) => number))]
 	};
 }
 

@@ -23,10 +23,11 @@ export function nextAct(garment: string, waiting: Waiting | undefined, latest: n
 		};
 	switch (waiting.what) {
 		case 'fitting-open': {
-			const { fitting, standing, notRead, openObservations } = waiting;
+			const { fitting, standing, notRead, openObservations, inHand } = waiting;
 			const work = fitting.kind === 'table' ? 'table work' : 'fitting';
 			const about = [
 				standing > 0 ? counted(standing, 'alteration kept', 'alterations kept') : 'Nothing kept yet',
+				...(inHand.length > 0 ? [`alteration ${inHand.join(' and ')} in the hand`] : []),
 				...(notRead > 0 ? [`${notRead} not read yet`] : []),
 				...(openObservations > 0 ? [counted(openObservations, 'observation open', 'observations open')] : [])
 			].join(', ');

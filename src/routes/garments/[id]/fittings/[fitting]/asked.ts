@@ -3,17 +3,32 @@ import type { Unit } from '$lib/measure/units.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
 import { addressOf } from '$lib/ui/fitting/typed.ts';
 import { fail, redirect } from '@sveltejs/kit';
-import type { Refusal, Stale } from '$lib/server/journal/answer.ts';
+import type { Answer, Refusal, Stale } from '$lib/server/journal/answer.ts';
+import type { Journal } from '$lib/server/journal/journal.ts';
 import { notKept } from '$lib/server/http/form.ts';
 import type { RequestEvent } from './$types';
 
 /** Which of the page's forms is answered; the others stay as they are. */
-export type Which = 'keep' | 'order' | 'observe' | 'verdict' | 'pins' | 'close';
+export type Which = 'keep' | 'order' | 'steps' | 'observe' | 'verdict' | 'pins' | 'close';
 
-/** What was sent, and the unit that its lengths are written in. */
-export async function asked({ request, cookies }: RequestEvent): Promise<{ typed: Typed; unit: Unit }> {
+/** What was sent, and the unit that its lengths are written in; `came`: what it came to, if it was sent and kept before. */
+export async function asked({
+	request,
+	cookies,
+	locals
+}: RequestEvent): Promise<{ typed: Typed; unit: Unit; came: string | undefined }> {
 	const typed = typedIn(await request.formData());
-	return { typed, unit: cookies.get(unitCookie) === 'cm' ? 'cm' : 'in' };
+	const came = typed.once ? locals.journal.cameTo(typed.once) : undefined;
+	return { typed, unit: cookies.get(unitCookie) === 'cm' ? 'cm' : 'in', came };
+}
+
+/** Does what a form asks: once for each key, where its browser gave it one. */
+export function doneOnce<T extends { readonly id: string }, C>(
+	journal: Journal,
+	{ once = '' }: Typed,
+	act: () => Answer<T, C>
+): Answer<{ readonly id: string }, C> {
+	return once === '' ? act() : journal.once(once, act);
 }
 
 /** A form of the page that was wrong: what was typed is kept, every field has its sentence. */

@@ -3,8 +3,9 @@ import type { NewObservation } from '$lib/server/journal/changes.ts';
 import { postures, verdicts, type SeenAt } from '$lib/server/journal/records.ts';
 import { findObservation } from '$lib/measure/observations.ts';
 import { z } from 'zod';
-import { asked, backTo, refusedBy, wrong } from './asked.ts';
+import { asked, backTo, doneOnce, refusedBy, wrong } from './asked.ts';
 import { foundFitting } from './found-fitting.ts';
+import { seenNow } from './stands-now.ts';
 import type { RequestEvent } from './$types';
 
 const states = ['open', 'answered', 'left-on-purpose'] as const;
@@ -28,7 +29,8 @@ const schema = z.object({
 export async function keepObservation(event: RequestEvent) {
 	const { journal } = event.locals;
 	const { contents } = foundFitting(journal, event.params);
-	const { typed } = await asked(event);
+	const { typed, came } = await asked(event);
+	if (came !== undefined) return backTo(event, stateOf(typed), '#seen');
 	const read = readForm(schema, typed);
 	if ('fault' in read) return wrong('observe', typed, read.fault.problems);
 	const { observation, revision: drawn, listed, what, howBad, posture, state, answeredBy, note } = read.value;
@@ -50,11 +52,18 @@ export async function keepObservation(event: RequestEvent) {
 	};
 	const known = contents.observations.some(({ id }) => id === observation);
 	if (observation !== '' && !known)
-		return wrong('observe', typed, { '': 'There is no observation by that name in this fitting.' }, 404);
-	const answer = known
-		? journal.reviseObservation(observation, drawn ?? -1, seen)
-		: journal.addObservation(contents.fitting.id, seen);
-	if (!answer.ok) return refusedBy('observe', answer, typed);
+		return wrong(
+			'observe',
+			typed,
+			{ '': 'There is no such observation in this fitting any more: it was undone.' },
+			404
+		);
+	const answer = doneOnce(journal, typed, () =>
+		known
+			? journal.reviseObservation(observation, drawn ?? -1, seen)
+			: journal.addObservation(contents.fitting.id, seen)
+	);
+	if (!answer.ok) return refusedBy('observe', answer, typed, answer.stale ? seenNow(answer.current) : undefined);
 	return backTo(event, stateOf(typed), '#seen');
 }
 
@@ -73,11 +82,16 @@ const verdictSchema = z.object({
 export async function giveVerdict(event: RequestEvent) {
 	const { journal } = event.locals;
 	const { contents } = foundFitting(journal, event.params);
-	const { typed } = await asked(event);
+	const { typed, came } = await asked(event);
+	if (came !== undefined) return backTo(event, stateOf(typed), '#last-time');
 	const read = readForm(verdictSchema, typed);
 	if ('fault' in read) return wrong('verdict', typed, read.fault.problems);
 	const { observation, verdict, note } = read.value;
-	const answer = journal.giveVerdict(observation, { fitting: contents.fitting.id, verdict, note });
+	const said = { fitting: contents.fitting.id, verdict, note };
+	const answer = doneOnce(journal, typed, () => {
+		const given = journal.giveVerdict(observation, said);
+		return given.ok ? { ok: true, value: { id: observation } } : given;
+	});
 	if (!answer.ok) return refusedBy('verdict', answer, typed);
 	return backTo(event, stateOf(typed), '#last-time');
 }

@@ -1,13 +1,16 @@
 import { revision, readForm, text } from '$lib/server/http/form.ts';
+import type { Answer } from '$lib/server/journal/answer.ts';
+import type { Alteration } from '$lib/server/journal/records.ts';
 import { z } from 'zod';
-import { asked, backTo, refusedBy, wrong } from './asked.ts';
+import { asked, backTo, doneOnce, refusedBy, wrong } from './asked.ts';
 import { foundFitting } from './found-fitting.ts';
+import { gone, standsNow } from './stands-now.ts';
 import type { RequestEvent } from './$types';
 
 const one = z.object({ alteration: text({ needed: 'Say which alteration is meant.' }), revision });
 const moved = one.extend({ position: z.coerce.number('Say which place in the order it goes to.').int() });
 
-/** Leaves an alteration out: it keeps its number and is not carried. Undo is this, for the last one. */
+/** Leaves an alteration out: it keeps its number and is not carried. */
 export async function leaveOut(event: RequestEvent) {
 	return ordered(event, one, ({ alteration, revision: drawn }) => event.locals.journal.leaveOut(alteration, drawn));
 }
@@ -26,15 +29,18 @@ export async function move(event: RequestEvent) {
 async function ordered<T extends { alteration: string }>(
 	event: RequestEvent,
 	schema: z.ZodType<T>,
-	act: (value: T) => ReturnType<typeof event.locals.journal.leaveOut>
+	act: (value: T) => Answer<Alteration>
 ) {
-	const { contents } = foundFitting(event.locals.journal, event.params);
-	const { typed } = await asked(event);
+	const { journal } = event.locals;
+	const { page, contents } = foundFitting(journal, event.params);
+	const { typed, unit, came } = await asked(event);
+	const back = () => backTo(event, { side: typed.side ?? '' }, '#pinned');
+	if (came !== undefined) return back();
 	const read = readForm(schema, typed);
 	if ('fault' in read) return wrong('order', typed, read.fault.problems);
-	if (!contents.alterations.some(({ id }) => id === read.value.alteration))
-		return wrong('order', typed, { '': 'There is no alteration by that name in this fitting.' }, 404);
-	const answer = act(read.value);
-	if (!answer.ok) return refusedBy('order', answer, typed);
-	return backTo(event, { side: typed.side ?? '' }, '#pinned');
+	if (!contents.alterations.some(({ id }) => id === read.value.alteration)) return wrong('order', typed, gone, 404);
+	const answer = doneOnce(journal, typed, () => act(read.value));
+	if (answer.ok) return back();
+	const stands = answer.stale ? standsNow(journal, page, answer.current, unit) : undefined;
+	return refusedBy('order', answer, typed, stands);
 }
