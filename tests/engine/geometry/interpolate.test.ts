@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { monotoneCubic } from '../../../src/lib/engine/geometry/interpolate.ts';
+import { monotoneCubic as interpolant } from '../../../src/lib/engine/geometry/interpolate.ts';
 import { evenly } from '../../support/curves.ts';
+
+/** Value and slope together at each place asked. */
+function monotoneCubic(...given: Parameters<typeof interpolant>) {
+	const curve = interpolant(...given);
+	return (x: number) => ({ value: curve.value(x), slope: curve.slope(x) });
+}
 
 describe('values in closed form', () => {
 	test('two places: the level-ended cubic 3t² − 2t³', () => {

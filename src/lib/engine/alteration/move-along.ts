@@ -67,7 +67,7 @@ export function moveAlong<A extends AlterationBase>(
 function moveOf({ piece, edge, reversed, startsAt, length }: RunPart, along: AmountAlong): EdgeMove | undefined {
 	const greatest = along.greatestBetween(startsAt, startsAt + length);
 	if (greatest === 0) return undefined;
-	if (along.even) return { amount: along(startsAt).value, breaks: [], greatest };
+	if (along.even) return { amount: along.value(startsAt), breaks: [], greatest };
 	const stitched = stitchedAlong(piece, edge);
 	const onRun = (s: number) => startsAt + (reversed ? length - stitched.to(s) : stitched.to(s));
 	const breaks = along.positions
@@ -76,9 +76,9 @@ function moveOf({ piece, edge, reversed, startsAt, length }: RunPart, along: Amo
 		.sort((a, b) => a - b);
 	const folded = [...piece.darts, ...piece.pleats].filter((one) => one.edge === edge.id);
 	return {
-		amount: (s) => {
-			const { value, slope } = along(onRun(s));
-			return { value, slope: (reversed ? -slope : slope) * stitched.rate(s) };
+		amount: {
+			value: (s) => along.value(onRun(s)),
+			slope: (s) => (reversed ? -1 : 1) * along.slope(onRun(s)) * stitched.rate(s)
 		},
 		breaks: [...breaks, ...folded.flatMap(({ from, to }) => [from, to])].sort((a, b) => a - b),
 		greatest

@@ -1,4 +1,4 @@
-import { monotoneCubic } from '../geometry/interpolate.ts';
+import { monotoneCubic, type Interpolant } from '../geometry/interpolate.ts';
 
 export interface PinnedAmount {
 	/** Position along the stitched line, mm. */
@@ -6,10 +6,8 @@ export interface PinnedAmount {
 	readonly amount: number;
 }
 
-/** The amount along a line, as the pins along it say. */
-export interface AmountAlong {
-	/** mm, and its slope, at a stitched position. */
-	(at: number): { readonly value: number; readonly slope: number };
+/** The amount along a line, mm, and its slope, at stitched positions, as the pins along it say. */
+export interface AmountAlong extends Interpolant {
 	readonly positions: readonly number[];
 	readonly even: boolean;
 	/** The greatest amount between two stitched positions, mm, without sign. */
@@ -34,16 +32,18 @@ export function amountAlong(
 	const positions = ordered.map((pin) => pin.at);
 	const amounts = ordered.map((pin) => (Math.abs(pin.amount) < nothing ? 0 : pin.amount));
 	const even = amounts.every((amount) => amount === amounts[0]);
-	const curve = even ? () => ({ value: amounts[0], slope: 0 }) : monotoneCubic(positions, amounts, { shape });
-	return Object.assign((at: number) => curve(at), {
+	const curve = monotoneCubic(positions, amounts, { shape });
+	return {
+		value: curve.value,
+		slope: curve.slope,
 		positions,
 		even,
 		// The curve is monotone between pins, so its greatest values are at the pins and at the two ends.
 		greatestBetween(from: number, to: number) {
-			let greatest = Math.max(Math.abs(curve(from).value), Math.abs(curve(to).value));
+			let greatest = Math.max(Math.abs(curve.value(from)), Math.abs(curve.value(to)));
 			for (let i = 0; i < positions.length; i++)
 				if (positions[i] > from && positions[i] < to) greatest = Math.max(greatest, Math.abs(amounts[i]));
 			return greatest;
 		}
-	});
+	};
 }

@@ -25,9 +25,10 @@ export function turnedEnd(path: Path, end: 'start' | 'finish', angle: number, re
 	// The end looked at as a start; outward of a reversed line is inward.
 	const own = end === 'start' ? path : reversedPath(path);
 	const steep = Math.tan(angle) * (end === 'start' ? 1 : -1);
-	const amount: Amount = (x) => {
-		const left = 1 - x / reach;
-		return { value: steep * x * left * left, slope: steep * left * (1 - (3 * x) / reach) };
+	const left = (x: number) => 1 - x / reach;
+	const amount: Amount = {
+		value: (x) => steep * x * left(x) * left(x),
+		slope: (x) => steep * left(x) * (1 - (3 * x) / reach)
 	};
 	const stretch = portion(own, 0, reach);
 	// The amount rises to a third of the reach and falls from there.

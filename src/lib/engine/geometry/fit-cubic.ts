@@ -15,6 +15,8 @@ export interface CurveSample {
 	pointAt(u: number): Point;
 	/** Unit direction of travel at u; at a break, as seen from inside the interval on that side. */
 	tangentAt(u: number, side: 'before' | 'after'): Point;
+	/** If that is less work than one by one: puts as many points as there is room for in the lists, at even steps inside (u0, u1). */
+	pointsBetween?(u0: number, u1: number, xs: Float64Array, ys: Float64Array): void;
 }
 
 export interface FittedSegment {
@@ -70,16 +72,17 @@ export function fitCubic(
 	const { xs, ys, ts, k } = bench;
 	const chord = subtract(end, start);
 	const chordLength = norm(chord);
+	if (curve.pointsBetween) curve.pointsBetween(u0, u1, xs, ys);
+	else for (let i = 0; i < count; i++) [xs[i], ys[i]] = curve.pointAt(u0 + ((u1 - u0) * (i + 1)) / (count + 1));
 	let [x, y] = start;
 	let length = 0;
 	let bow = 0;
 	for (let i = 0; i < count; i++) {
-		const point = curve.pointAt(u0 + ((u1 - u0) * (i + 1)) / (count + 1));
-		const dx = point[0] - x;
-		const dy = point[1] - y;
+		const dx = xs[i] - x;
+		const dy = ys[i] - y;
 		length += Math.sqrt(dx * dx + dy * dy);
-		x = xs[i] = point[0];
-		y = ys[i] = point[1];
+		x = xs[i];
+		y = ys[i];
 		ts[i] = length;
 		bow = Math.max(bow, Math.abs(chord[0] * (y - start[1]) - chord[1] * (x - start[0])));
 	}

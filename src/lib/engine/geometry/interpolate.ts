@@ -1,7 +1,10 @@
 import { lengthOf } from './point.ts';
 
-/** A curve through given values; both are constant beyond the ends. `slope` is d value / d x. */
-export type Interpolant = (x: number) => { value: number; slope: number };
+/** A curve through given values, constant beyond the ends, and its slope, d value / d x. */
+export interface Interpolant {
+	value(x: number): number;
+	slope(x: number): number;
+}
 
 /**
  * The monotone cubic through (xs, ys): it never leaves the range of two neighbouring values and is level at both ends.
@@ -27,9 +30,7 @@ export function monotoneCubic(
 	const straight = options.shape === 'straight';
 	const slopes = straight ? [] : limitedSlopes(secants);
 
-	return (x) => {
-		if (!(x >= xs[0])) return { value: ys[0], slope: 0 };
-		if (x >= xs[count - 1]) return { value: ys[count - 1], slope: 0 };
+	const intervalOf = (x: number): number => {
 		let low = 0;
 		let high = count - 2;
 		while (low < high) {
@@ -37,17 +38,32 @@ export function monotoneCubic(
 			if (xs[middle] <= x) low = middle;
 			else high = middle - 1;
 		}
-		if (straight) return { value: ys[low] + secants[low] * (x - xs[low]), slope: secants[low] };
-		// Hermite form about the left end: y + t h (m0 + t ((3Δ − 2 m0 − m1) + t (m0 + m1 − 2Δ))).
-		const h = xs[low + 1] - xs[low];
-		const t = (x - xs[low]) / h;
-		const m0 = slopes[low];
-		const quadratic = 3 * secants[low] - 2 * m0 - slopes[low + 1];
-		const cubic = m0 + slopes[low + 1] - 2 * secants[low];
-		return {
-			value: ys[low] + t * h * (m0 + t * (quadratic + t * cubic)),
-			slope: m0 + t * (2 * quadratic + 3 * t * cubic)
-		};
+		return low;
+	};
+	// Hermite form about the left end: y + t h (m0 + t ((3Δ − 2 m0 − m1) + t (m0 + m1 − 2Δ))).
+	return {
+		value(x) {
+			if (!(x >= xs[0])) return ys[0];
+			if (x >= xs[count - 1]) return ys[count - 1];
+			const i = intervalOf(x);
+			if (straight) return ys[i] + secants[i] * (x - xs[i]);
+			const h = xs[i + 1] - xs[i];
+			const t = (x - xs[i]) / h;
+			const m0 = slopes[i];
+			const quadratic = 3 * secants[i] - 2 * m0 - slopes[i + 1];
+			const cubic = m0 + slopes[i + 1] - 2 * secants[i];
+			return ys[i] + t * h * (m0 + t * (quadratic + t * cubic));
+		},
+		slope(x) {
+			if (!(x >= xs[0]) || x >= xs[count - 1]) return 0;
+			const i = intervalOf(x);
+			if (straight) return secants[i];
+			const t = (x - xs[i]) / (xs[i + 1] - xs[i]);
+			const m0 = slopes[i];
+			const quadratic = 3 * secants[i] - 2 * m0 - slopes[i + 1];
+			const cubic = m0 + slopes[i + 1] - 2 * secants[i];
+			return m0 + t * (2 * quadratic + 3 * t * cubic);
+		}
 	};
 }
 

@@ -5,7 +5,7 @@
  * Edges are paths in order; each ends where the next begins. A moved edge may have corners inside; its smooth stretches are
  * moved one by one and joined like edges.
  */
-import { amountAt, type Amount } from './amount.ts';
+import { timesAmount, valueAt, type Amount } from './amount.ts';
 import { offsetPath } from './offset.ts';
 import { meet, type Meeting } from './meet.ts';
 import { movedPoint } from './moved-curve.ts';
@@ -96,14 +96,7 @@ function drawableFactor(edge: Path, { amount, breaks }: EdgeMove, accuracy: numb
 	let works = 0;
 	for (let step = 0.5; step >= 1 / 16; step /= 2) {
 		const factor = works + step;
-		const scaled: Amount =
-			typeof amount === 'number'
-				? amount * factor
-				: (s) => {
-						const { value, slope } = amount(s);
-						return { value: value * factor, slope: slope * factor };
-					};
-		const parts = offsetPath(edge, scaled, breaks, accuracy);
+		const parts = offsetPath(edge, timesAmount(amount, factor), breaks, accuracy);
 		if (parts.every((part) => part.deviation <= drawable * accuracy)) works = factor;
 	}
 	return works;
@@ -170,7 +163,7 @@ function cornerOf(before: Stretch, after: Stretch, edges: readonly Path[]): Meet
 }
 
 function amountOf({ amount }: Stretch, s: number): number {
-	return amount === undefined ? 0 : Math.abs(amountAt(amount, s).value);
+	return amount === undefined ? 0 : Math.abs(valueAt(amount, s));
 }
 
 /** The stretch to leave out next, if there is one. */

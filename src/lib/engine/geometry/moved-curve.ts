@@ -1,12 +1,12 @@
 /** A path moved at right angles to itself, point by point: the exact line that a drawn one is fitted to (see offset). */
 import { measured } from './accuracy.ts';
-import { amountAt, type Amount } from './amount.ts';
+import { valueAt, type Amount } from './amount.ts';
 import { lengthTo, parameterAt, speedOf, type Speed } from './arc-length.ts';
 import type { CurveSample } from './fit-cubic.ts';
 import { segmentStarts } from './path.ts';
 import { outward, unit } from './point.ts';
 import { curvatureOn, pointOn, tangentOn } from './segment.ts';
-import type { Path, Point } from './types.ts';
+import type { Path, Point, Segment } from './types.ts';
 
 /** The point that arc length s moves to. */
 export function movedPoint(path: Path, amount: Amount, s: number, side: 'before' | 'after' = 'before'): Point {
@@ -14,11 +14,7 @@ export function movedPoint(path: Path, amount: Amount, s: number, side: 'before'
 	const index = segmentIndex(starts, s, side);
 	const segment = path[index];
 	const t = parameterAt(segment, Math.min(Math.max(s - starts[index], 0), starts[index + 1] - starts[index]), measured);
-	const { value } = amountAt(amount, s);
-	const point = pointOn(segment, t);
-	if (value === 0) return point;
-	const normal = outward(tangentOn(segment, t));
-	return [point[0] + value * normal[0], point[1] + value * normal[1]];
+	return moved(segment, t, valueAt(amount, s));
 }
 
 /**
@@ -37,31 +33,46 @@ export function movedCurve(path: Path, amount: Amount, first: number): CurveSamp
 		if (constant || segment.kind === 'line') return u;
 		return starts[index] + lengthTo((speeds[index] ??= speedOf(segment)), t, measured);
 	};
+	const pointIn = (index: number, u: number): Point => {
+		const t = parameterIn(index, u);
+		return moved(path[index], t, constant ? amount : amount.value(lengthAt(index, u, t)));
+	};
 	return {
-		pointAt(u) {
-			const index = segmentIndex(starts, u, u <= first ? 'after' : 'before');
-			const t = parameterIn(index, u);
-			const value = constant ? amount : amountAt(amount, lengthAt(index, u, t)).value;
-			const point = pointOn(path[index], t);
-			if (value === 0) return point;
-			const tangent = tangentOn(path[index], t);
-			return [point[0] + value * tangent[1], point[1] - value * tangent[0]];
-		},
+		pointAt: (u) => pointIn(segmentIndex(starts, u, u <= first ? 'after' : 'before'), u),
 		tangentAt(u, side) {
 			const index = segmentIndex(starts, u, side);
 			const segment = path[index];
 			const t = parameterIn(index, u);
 			const tangent = tangentOn(segment, t);
 			if (constant) return tangent;
-			const s = lengthAt(index, u, t);
 			// Just inside the interval, as the slope may jump at a break.
-			const { value, slope } = amountAt(amount, side === 'after' ? s + measured : s - measured);
+			const s = lengthAt(index, u, t) + (side === 'after' ? measured : -measured);
+			const slope = amount.slope(s);
 			if (slope === 0) return tangent;
-			const along = segment.kind === 'line' ? 1 : 1 + curvatureOn(segment, t) * value;
+			const along = segment.kind === 'line' ? 1 : 1 + curvatureOn(segment, t) * amount.value(s);
 			const normal = outward(tangent);
 			return unit([along * tangent[0] + slope * normal[0], along * tangent[1] + slope * normal[1]]);
+		},
+		pointsBetween(u0, u1, xs, ys) {
+			const count = xs.length;
+			let index = segmentIndex(starts, u0 + (u1 - u0) / (count + 1), 'before');
+			for (let i = 0; i < count; i++) {
+				const u = u0 + ((u1 - u0) * (i + 1)) / (count + 1);
+				while (index + 1 < path.length && starts[index + 1] < u - sameJoint) index++;
+				const [x, y] = pointIn(index, u);
+				xs[i] = x;
+				ys[i] = y;
+			}
 		}
 	};
+}
+
+/** The point of a segment at t, moved by so many mm. */
+function moved(segment: Segment, t: number, value: number): Point {
+	const point = pointOn(segment, t);
+	if (value === 0) return point;
+	const tangent = tangentOn(segment, t);
+	return [point[0] + value * tangent[1], point[1] - value * tangent[0]];
 }
 
 /** Arc length to the parameter that runs evenly in t inside each segment and agrees with arc length at the joints. */
@@ -75,13 +86,16 @@ export function nominalAt(path: Path, starts: readonly number[], s: number): num
 	return starts[index] + span * parameterAt(segment, within, measured);
 }
 
+/** Lengths along a path less than this apart are one, mm. */
+const sameJoint = 1e-9;
+
 function segmentIndex(starts: readonly number[], s: number, side: 'before' | 'after'): number {
 	const last = starts.length - 2;
 	let low = 0;
 	let high = last;
 	while (low < high) {
 		const middle = (low + high + 1) >> 1;
-		if (side === 'after' ? starts[middle] <= s + 1e-9 : starts[middle] < s - 1e-9) low = middle;
+		if (side === 'after' ? starts[middle] <= s + sameJoint : starts[middle] < s - sameJoint) low = middle;
 		else high = middle - 1;
 	}
 	return low;

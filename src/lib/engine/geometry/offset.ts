@@ -6,7 +6,7 @@
  * line would turn back on itself.
  */
 import { cornerAngle } from './accuracy.ts';
-import { amountAt, type Amount } from './amount.ts';
+import { valueAt, type Amount } from './amount.ts';
 import { fitCurve, type Fitted } from './fit.ts';
 import { movedCurve, nominalAt } from './moved-curve.ts';
 import { jointsOf, pathLength, portion, segmentStarts } from './path.ts';
@@ -38,7 +38,7 @@ export function offsetPath(path: Path, amount: Amount, breaks: readonly number[]
 
 function bendsOf(path: Path, amount: Amount, accuracy: number): number[] {
 	return jointsOf(path)
-		.filter(({ s, turn }) => turn > cornerAngle || turn * Math.abs(amountAt(amount, s).value) > accuracy / 2)
+		.filter(({ s, turn }) => turn > cornerAngle || turn * Math.abs(valueAt(amount, s)) > accuracy / 2)
 		.map(({ s }) => s);
 }
 
@@ -76,7 +76,7 @@ export function offsetStretch(
 
 /** Whether an amount that only rises or falls from one place to the other is nothing all along. */
 function isStill(amount: Amount, from: number, to: number): boolean {
-	return [from, (from + to) / 2, to].every((s) => amountAt(amount, s).value === 0);
+	return [from, (from + to) / 2, to].every((s) => valueAt(amount, s) === 0);
 }
 
 /** Adds a path that starts where the chain ends but for rounding: what stands still keeps its end, the other takes it over. */

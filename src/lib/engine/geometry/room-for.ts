@@ -1,4 +1,4 @@
-import { amountAt, type Amount } from './amount.ts';
+import { valueAt, type Amount } from './amount.ts';
 import { segmentStarts } from './path.ts';
 import { norm } from './point.ts';
 import { curvatureOn, derivativeOn, slowestOn } from './segment.ts';
@@ -23,7 +23,7 @@ export function roomFor(path: Path, amount: Amount, greatest: number): number {
 		const span = starts[index + 1] - starts[index];
 		for (const { t, curvature } of curvaturesOf(segment)) {
 			if (curvature === 0) continue;
-			const { value } = amountAt(amount, starts[index] + t * span);
+			const value = valueAt(amount, starts[index] + t * span);
 			if (value === 0) continue;
 			if (!Number.isFinite(curvature)) return 0;
 			const turn = -curvature * value;
