@@ -48,11 +48,11 @@ export const load: PageServerLoad = async ({ locals, parent }) => {
 				scene: scenes[i]!
 			};
 		}),
-		wearers: known.map(({ wearer, garments: count, lastMeasured, lastFoundation }) => ({
+		wearers: known.map(({ wearer, garments: count, lastMeasured }) => ({
 			id: wearer.id,
 			name: wearer.name,
 			initials: initials(wearer.name),
-			note: `${counted(count, 'garment', 'garments')}; ${lastMeasured === null ? 'not measured yet' : `measured ${dayWords(lastMeasured)}${lastFoundation === null ? '' : ` over ${lastFoundation}`}`}`
+			note: `${counted(count, 'garment', 'garments')}; ${lastMeasured === null ? 'not measured yet' : `measured ${dayWords(lastMeasured)}`}`
 		})),
 		note: latestNote && {
 			words: latestNote.text,

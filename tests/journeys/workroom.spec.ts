@@ -9,6 +9,8 @@ test('the workroom shows the garments true, what waits, and its wearers without 
 	await expect(page.getByRole('link', { name: 'Ines Varrow', exact: true })).toBeVisible();
 	await expect(page.locator('main')).not.toContainText('38 1/4');
 	await expect(page.locator('main')).not.toContainText('37 1/4');
+	// What a corset is laced to is a measure too.
+	await expect(page.locator('main')).not.toContainText('corset');
 	await expect(page.locator('.button-ink')).toHaveCount(1);
 });
 

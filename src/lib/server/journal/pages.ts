@@ -63,7 +63,6 @@ export interface TodayAndWaiting {
 		readonly wearer: Wearer;
 		readonly garments: number;
 		readonly lastMeasured: Day | null;
-		readonly lastFoundation: string | null;
 	}[];
 	/** The last that was written down about a garment or a wearer. */
 	readonly latestNote: Note | null;

@@ -14,7 +14,7 @@ import type { Store } from './store.ts';
 import { toilesOf } from './toiles.ts';
 import { draftOf, findVersion, latestVersion, versionsOf, wholeVersion } from './versions.ts';
 import { mostPressingFirst, waitingOn } from './waiting.ts';
-import { allWearers, findFoundation, findWearer, foundationsOf, sheetsOf } from './wearers.ts';
+import { allWearers, findWearer, foundationsOf, sheetsOf } from './wearers.ts';
 
 /** What whole pages ask for, each read from one state of the database. */
 export function readingActs(store: Store): Pick<Journal, 'workroom' | 'wearer' | 'garment' | 'version'> {
@@ -46,8 +46,7 @@ function workroom(store: Store): TodayAndWaiting {
 			return {
 				wearer,
 				garments: garments.filter((garment) => garment.wearer === wearer.id).length,
-				lastMeasured: last?.date ?? null,
-				lastFoundation: last ? findFoundation(store, last.foundation)!.name : null
+				lastMeasured: last?.date ?? null
 			};
 		}),
 		latestNote: latestNote(store)
