@@ -91,26 +91,27 @@ describe('carrying is refused, with nothing written,', () => {
 	});
 
 	test('while an outline would cross itself', () => {
-		const sentences = refusedCarry(
-			({ journal, fitting }) => {
-				// The back is 165 mm wide at the waist and its centre does not move.
-				kept(
-					journal.addAlteration(fitting.id, {
-						intent: {
-							kind: 'edge',
-							edge: 'back/side',
-							pins: [
-								{ at: { level: 'waist' }, move: -190 },
-								{ at: { end: 'start' }, move: 0 },
-								{ at: { end: 'finish' }, move: 0 }
-							]
-						}
-					})
-				);
-			},
-			{ waiting: [] }
+		const sentences = refusedCarry(({ journal, fitting }) => {
+			kept(journal.addAlteration(fitting.id, { intent: takenIn(6.35) }));
+			// The back is 165 mm wide at the waist and its centre does not move.
+			kept(
+				journal.addAlteration(fitting.id, {
+					intent: {
+						kind: 'edge',
+						edge: 'back/side',
+						pins: [
+							{ at: { level: 'waist' }, move: -190 },
+							{ at: { end: 'start' }, move: 0 },
+							{ at: { end: 'finish' }, move: 0 }
+						]
+					}
+				})
+			);
+		});
+		expect(sentences).toHaveLength(1);
+		expect(sentences[0]).toMatch(
+			/^Alteration 2 is not placed\. The back could not be cut any more: its centre back would cross its side\./
 		);
-		expect(sentences).toEqual(['The back cannot be cut: its centre back crosses its side.']);
 	});
 
 	test('while an alteration that finds no place is neither answered nor told to wait', () => {

@@ -9,6 +9,7 @@ import type { Draft, Notch } from '../draft/types.ts';
 import { isRefused } from './refusal.ts';
 import { kindOf } from './registry.ts';
 import { unsound } from './sound.ts';
+import { workingOffers } from './working-offers.ts';
 import type { AlterationBase, Outcome, Remark, Step, Unplaced } from './types.ts';
 
 export interface Carried {
@@ -28,8 +29,7 @@ export function carryAlterations(draft: Draft, alterations: readonly AlterationB
 	const unplaced: Unplaced[] = [];
 	const remarks: (Remark & { alteration: string })[] = [];
 	for (const alteration of alterations) {
-		const kind = kindOf(alteration);
-		if (!kind.isRead(alteration)) {
+		if (!kindOf(alteration).isRead(alteration)) {
 			unplaced.push({
 				alteration: alteration.id,
 				why: 'not-read',
@@ -39,14 +39,10 @@ export function carryAlterations(draft: Draft, alterations: readonly AlterationB
 			});
 			continue;
 		}
-		const outcome = kind.carry(current, alteration);
+		const outcome = carryOne(current, alteration);
 		if (isRefused(outcome)) {
-			unplaced.push({ alteration: alteration.id, ...outcome.refused });
-			continue;
-		}
-		const problem = outcome.draft === current ? undefined : unsound(current, outcome.draft);
-		if (problem) {
-			unplaced.push({ alteration: alteration.id, ...problem.refused });
+			const settle = workingOffers(current, alteration, outcome.refused, carryOne);
+			unplaced.push({ alteration: alteration.id, ...outcome.refused, settle });
 			continue;
 		}
 		const result = outcome.draft === current ? current : withoutLostMates(outcome.draft);
@@ -55,6 +51,13 @@ export function carryAlterations(draft: Draft, alterations: readonly AlterationB
 		current = result;
 	}
 	return { draft: current, applied, unplaced, remarks };
+}
+
+/** One alteration carried, or refused: by its kind, or because a piece would not be sound afterwards. */
+function carryOne(draft: Draft, alteration: AlterationBase): Outcome {
+	const outcome = kindOf(alteration).carry(draft, alteration);
+	if (isRefused(outcome) || outcome.draft === draft) return outcome;
+	return unsound(draft, outcome.draft) ?? outcome;
 }
 
 /** Notches whose mate was trimmed off, or taken off one side, stand alone. */

@@ -57,7 +57,7 @@ function problemOf(
 		return {
 			...refused(
 				'too-tight',
-				`${sentenceCase(named)} bends too sharply for this: the new line would turn back on itself. At most ${inchesBelow(greatest)} works there.`
+				`${sentenceCase(named)} bends too sharply for this: the new line would turn back on itself. That bend takes ${inchesBelow(greatest)} at most.`
 			),
 			factor: moved.factor,
 			edge

@@ -3,6 +3,7 @@ import { joined } from '../geometry/accuracy.ts';
 import { signedArea } from '../geometry/area.ts';
 import { pathLength, pointAt } from '../geometry/path.ts';
 import { cross, subtract } from '../geometry/point.ts';
+import { outlineCrossing } from '../draft/outline-crossing.ts';
 import type { Draft, Edge, Piece } from '../draft/types.ts';
 import { refused } from './refusal.ts';
 import { edgeInWords, lower } from './ride-edges.ts';
@@ -12,20 +13,33 @@ import type { Outcome } from './types.ts';
 const noCloth = 1;
 
 /**
- * Why the draft cannot be handed on, or undefined: a piece that `before` did not hold and whose outline is turned inside out, whose
- * mouths and pleats overlap or leave their edge, or a dart that points out of the cloth.
+ * Why the draft cannot be handed on, or undefined: a piece that `before` did not hold and whose outline is turned inside out or crosses
+ * itself, whose mouths and pleats overlap or leave their edge, or a dart that points out of the cloth.
  */
 export function unsound(before: Draft, after: Draft): Extract<Outcome, { refused: unknown }> | undefined {
 	for (const piece of after.pieces) {
 		if (before.pieces.includes(piece)) continue;
 		if (signedArea(piece.edges.flatMap((edge) => edge.path)) < noCloth)
 			return refused('inside-out', `Nothing would be left of the ${lower(piece.name)}. Take away less.`);
+		const crossing = outlineCrossing(piece);
+		if (crossing) return crossed(piece, crossing);
 		for (const edge of piece.edges) {
 			const problem = mouthProblem(piece, edge);
 			if (problem) return problem;
 		}
 	}
 	return undefined;
+}
+
+function crossed(piece: Piece, [one, other]: readonly [Edge, Edge]): Extract<Outcome, { refused: unknown }> {
+	const what =
+		one === other
+			? `its ${lower(one.name)} would cross itself`
+			: `its ${lower(one.name)} would cross its ${lower(other.name)}`;
+	return refused(
+		'crosses',
+		`The ${lower(piece.name)} could not be cut any more: ${what}. Do less there, or do it elsewhere.`
+	);
 }
 
 function mouthProblem(piece: Piece, edge: Edge): Extract<Outcome, { refused: unknown }> | undefined {

@@ -1,6 +1,6 @@
 import { valueAt, type Amount } from './amount.ts';
 import { segmentStarts } from './path.ts';
-import { norm } from './point.ts';
+import { cross, distance, dot, norm, subtract, unit } from './point.ts';
 import { curvatureOn, derivativeOn, slowestOn } from './segment.ts';
 import type { Cubic, Path, Segment } from './types.ts';
 
@@ -19,7 +19,7 @@ export function roomFor(path: Path, amount: Amount, greatest: number): number {
 	let factor = Infinity;
 	for (let index = 0; index < path.length; index++) {
 		const segment = path[index];
-		if (segment.kind === 'line' || greatest * bendLimit(segment) < safely) continue;
+		if (segment.kind === 'line' || greatest * bendLimit(segment) < safely || isStraight(segment)) continue;
 		const span = starts[index + 1] - starts[index];
 		for (const { t, curvature } of curvaturesOf(segment)) {
 			if (curvature === 0) continue;
@@ -58,6 +58,21 @@ function bendLimit({ from, control1, control2, to }: Cubic): number {
 	return (6 * Math.sqrt(Math.max(early, late))) / (least * least);
 }
 
+/** How far the control points of a curve that is a straight line may lie from it by rounding, mm. */
+const straightness = 1e-9;
+
+/** Whether a curve runs straight from end to end without turning back, whatever the lengths of its handles. */
+function isStraight({ from, control1, control2, to }: Cubic): boolean {
+	const length = distance(from, to);
+	if (length === 0) return false;
+	const ahead = unit(subtract(to, from));
+	return [control1, control2].every((control) => {
+		const reached = subtract(control, from);
+		const along = dot(ahead, reached);
+		return Math.abs(cross(ahead, reached)) <= straightness && along >= -straightness && along <= length + straightness;
+	});
+}
+
 /** A point slower than this, mm per unit of t, stands still. */
 const standstill = 1e-6;
 
@@ -65,10 +80,17 @@ function isCusp(segment: Segment, t: number): boolean {
 	return norm(derivativeOn(segment, t)) < standstill;
 }
 
+/** A curve without a handle stands still at its end, where there is nothing to turn back. */
+function isEnd(t: number): boolean {
+	return t < 1e-6 || t > 1 - 1e-6;
+}
+
 function curvaturesOf(segment: Segment): readonly { readonly t: number; readonly curvature: number }[] {
 	const even = Array.from({ length: curvatureSamples }, (_, i) => (i + 0.5) / curvatureSamples);
 	return [
 		...even.map((t) => ({ t, curvature: curvatureOn(segment, t) })),
-		...slowestOn(segment).map((t) => ({ t, curvature: isCusp(segment, t) ? Infinity : curvatureOn(segment, t) }))
+		...slowestOn(segment)
+			.filter((t) => !(isCusp(segment, t) && isEnd(t)))
+			.map((t) => ({ t, curvature: isCusp(segment, t) ? Infinity : curvatureOn(segment, t) }))
 	];
 }

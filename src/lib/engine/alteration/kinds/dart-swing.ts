@@ -8,6 +8,7 @@ import { contains } from '../../geometry/contains.ts';
 import { joined, measured } from '../../geometry/accuracy.ts';
 import { movePoint, rotation } from '../../geometry/motion.ts';
 import { distance, midpoint } from '../../geometry/point.ts';
+import { nearestOn } from '../../geometry/nearest.ts';
 import { pointAt, straight } from '../../geometry/path.ts';
 import { signedArea } from '../../geometry/area.ts';
 import type { Motion, Path } from '../../geometry/types.ts';
@@ -195,7 +196,9 @@ function blockedBy(piece: Piece, dart: Dart, line: Path): string | undefined {
 	const [start, end] = [line[0].from, line[0].to];
 	const between = (path: Path) =>
 		crossings(line, path, measured).some(({ point }) => distance(point, start) > 1e-3 && distance(point, end) > 1e-3);
-	if (between(outlineOf(piece)) || !contains(outlineOf(piece), midpoint(start, end)))
+	const middle = midpoint(start, end);
+	const alongEdge = nearestOn(outlineOf(piece), middle, measured).distance <= joined;
+	if (alongEdge || between(outlineOf(piece)) || !contains(outlineOf(piece), middle))
 		return `The new line would run out of ${piece.name} on its way to the point of ${dart.name}. Choose a place that sees the point.`;
 	const other = piece.darts.find(
 		(one) => one.id !== dart.id && [dartLegs(piece, one).from, dartLegs(piece, one).to].some(between)
