@@ -23,6 +23,7 @@ const leastAcross = 1;
 /**
  * The draft with the piece opened evenly by `by` mm (folded if negative) along a line square to the edge at arc length `s`,
  * right across to the outline. The part with the fold stays, else the part with the grain line's middle, else the larger.
+ * Refused where the line ends in the mouth of a dart.
  */
 export function spreadAcross(draft: Draft, piece: Piece, edge: Edge, s: number, by: number): Outcome {
 	const index = piece.edges.indexOf(edge);
@@ -37,6 +38,14 @@ export function spreadAcross(draft: Draft, piece: Piece, edge: Edge, s: number, 
 		return refused(
 			'slash-short',
 			`There is no cloth of ${piece.name} across from that place. Give the length at another place of the seam.`
+		);
+	const mouth = piece.darts.find(
+		(dart) => far && dart.edge === piece.edges[far.edge].id && far.s >= dart.from - joined && far.s <= dart.to + joined
+	);
+	if (mouth)
+		return refused(
+			'slash-through-mouth',
+			`Straight across from that place lies the mouth of ${mouth.name}. Give the length at a place of the seam beside it.`
 		);
 	const keep = edgeThatStays(piece, { edge: index, s }, far);
 	if (!keep)
