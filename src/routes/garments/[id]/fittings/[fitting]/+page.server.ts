@@ -1,3 +1,4 @@
+import { clockWords } from '$lib/ui/clock-words.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
 import { afterCommand } from '$lib/ui/fitting/commands.ts';
 import { choosing } from '$lib/ui/fitting/choosing.ts';
@@ -20,6 +21,7 @@ import { fittingNotes, wornName } from './notes.ts';
 import { giveVerdict, keepObservation } from './observe.ts';
 import { leaveOut, move, takeUp } from './order.ts';
 import { seenPlaces } from './seen-places.ts';
+import { redoStep, stepsTold, undoStep } from './steps.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { journal }, params, url, parent }) => {
@@ -51,7 +53,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 			{ name: page.garment.name, href: `/garments/${page.garment.id}` },
 			{ name }
 		],
-		...(fitting.closedAt === null && { kept: 'Kept as you go' }),
+		...(fitting.closedAt === null && { kept: keptWords(journal.lastKept(fitting.id)) }),
 		sides,
 		dim: true
 	};
@@ -69,6 +71,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		revision: fitting.revision,
 		wholeRevision: fitting.wholeRevision,
 		notes: fittingNotes(page, fitting, journal.version(page.garment.id, fitting.on)!.draft, unit),
+		steps: stepsTold(journal.steps(fitting.id), preview.before, unit),
 		ground,
 		view,
 		line,
@@ -80,6 +83,11 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		bring: fitting.bring
 	};
 };
+
+/** “Kept as you go, 2.32 pm”; while nothing has been kept yet, without a time. */
+const keptWords = (at: string | null): string =>
+	at === null ? 'Kept as you go' : `Kept as you go, ${clockWords(new Date(at))}`;
+
 function missing({ pinsIn, pinsOut }: Fitting): string | undefined {
 	return pinsIn === null || pinsOut === null ? undefined : pinsMissing(pinsIn, pinsOut);
 }
@@ -120,6 +128,8 @@ export const actions: Actions = {
 	leaveOut,
 	takeUp,
 	move,
+	undo: undoStep,
+	redo: redoStep,
 	observe: keepObservation,
 	verdict: giveVerdict,
 	pins: countPins,

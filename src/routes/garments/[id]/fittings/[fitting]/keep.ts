@@ -2,38 +2,38 @@ import type { Answer } from '$lib/server/journal/answer.ts';
 import type { Change, NewAlteration } from '$lib/server/journal/changes.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { Alteration } from '$lib/server/journal/records.ts';
-import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
 import { readAlteration, type AlterationRead } from '$lib/ui/fitting/read-alteration.ts';
 import { field } from '$lib/ui/fitting/typed.ts';
 import { draftBefore } from '$lib/ui/fitting/view/in-hand.ts';
 import { keptView } from '$lib/ui/fitting/view/kept-view.ts';
-import { asked, backTo, refusedBy, wrong } from './asked.ts';
+import { asked, backTo, doneOnce, refusedBy, wrong } from './asked.ts';
 import { foundFitting } from './found-fitting.ts';
 import { groundOf } from './ground-of.ts';
+import { gone, standsNow } from './stands-now.ts';
 import type { RequestEvent } from './$types';
 
 /** Keeps the alteration in the hand: a new one, or a kept one changed; two where right and left have their own amounts. */
 export async function keepAlteration(event: RequestEvent) {
 	const { journal } = event.locals;
 	const { page, contents } = foundFitting(journal, event.params);
-	const { typed, unit } = await asked(event);
+	const { typed, unit, came } = await asked(event);
+	const back = (kept: string) => backTo(event, { side: typed.side ?? '', kept }, '#in-hand');
+	if (came !== undefined) return back(came);
 	const { alterations } = contents;
 	const ground = groundOf(journal, page, contents, journal.previewFitting(contents.fitting.id)!, unit);
 	const kept = keptView(ground);
 	const id = field(typed, 'alteration');
 	const editing = alterations.find((one) => one.id === id);
-	if (id !== '' && !editing)
-		return wrong('keep', typed, { '': 'The alteration that this form changes is not in this fitting.' }, 404);
+	if (id !== '' && !editing) return wrong('keep', typed, gone, 404);
 	const read = readAlteration(draftBefore(kept, editing?.id), typed, unit);
 	if ('problems' in read) return wrong('keep', typed, read.problems);
-	const answer = editing
-		? revised(journal, contents.fitting.id, editing, Number(field(typed, 'revision')), read.read)
-		: added(journal, contents.fitting.id, read.read);
-	if (!answer.ok) {
-		const current = answer.stale ? answer.current : undefined;
-		return refusedBy('keep', answer, typed, current && alterationTitle(ground.base, current.intent, unit, current.act));
-	}
-	return backTo(event, { side: typed.side ?? '', kept: answer.value.id }, '#in-hand');
+	const answer = doneOnce(journal, typed, () =>
+		editing
+			? revised(journal, contents.fitting.id, editing, Number(field(typed, 'revision')), read.read)
+			: added(journal, contents.fitting.id, read.read)
+	);
+	if (answer.ok) return back(answer.value.id);
+	return refusedBy('keep', answer, typed, answer.stale ? standsNow(journal, page, answer.current, unit) : undefined);
 }
 
 /** The fields of one alteration; of the two sides' alterations each has its own intent. */
