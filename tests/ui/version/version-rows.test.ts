@@ -54,7 +54,8 @@ const settled = (code: string, where: string, how: 'left' | 'altered') =>
 test('queries have letters, those to settle first, those that an alteration settled before last', () => {
 	const rows = queryRows(
 		[query('seam-length', 'side'), query('unplaced', 'front'), query('ease-low', 'waist')],
-		[settled('seam-length', 'side', 'left'), settled('notch-walk', 'side', 'altered')]
+		[settled('seam-length', 'side', 'left'), settled('notch-walk', 'side', 'altered')],
+		'in'
 	);
 	expect(rows.map(({ letter, where, settled: how, waits }) => [letter, where, how?.how, waits])).toEqual([
 		['A', 'front', undefined, true],

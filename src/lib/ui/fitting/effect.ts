@@ -3,6 +3,7 @@ import type { Alteration, Draft, EdgePin, Place, SeamPin } from '../../engine/in
 import { sayDart, saySum, sayEdge, type SeamPlace } from '../../measure/alteration-words.ts';
 import { sayFold, type Measured } from '../../measure/fold.ts';
 import type { Phrase } from '../../measure/phrase.ts';
+import { inUnit } from '../../measure/in-unit.ts';
 import type { Unit } from '../../measure/units.ts';
 import type { Intent } from './alteration-words.ts';
 import { alterationAmounts } from './alteration-words.ts';
@@ -57,7 +58,7 @@ export function effectOf(
 			...new Set(carried.flatMap((one) => (one.step ? mateSentences(one.before, one.after, one.alteration, unit) : [])))
 		],
 		neighbours: last.step ? neighbourSentences(first.before, last.after, carried, version, unit) : [],
-		...(refused !== undefined && { refused })
+		...(refused !== undefined && { refused: inUnit(refused, unit) })
 	};
 }
 

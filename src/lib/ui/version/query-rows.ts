@@ -1,4 +1,5 @@
 import type { Query } from '../../engine/index.ts';
+import type { Unit } from '../../measure/units.ts';
 import { saidInTwo } from '../garment/said-in-two.ts';
 
 /** How a query was settled; the journal's own settlements have this shape, and more. */
@@ -34,7 +35,11 @@ const waiting = ['unplaced', 'no-join', 'too-tight'];
  * The queries of a version under letters: those that are asked still first, then those that were left, then those that an
  * alteration settled before the version was made, which the version itself asks no more.
  */
-export function queryRows(queries: readonly Query[], settlements: readonly SettledQuery[]): readonly QueryRow[] {
+export function queryRows(
+	queries: readonly Query[],
+	settlements: readonly SettledQuery[],
+	unit: Unit
+): readonly QueryRow[] {
 	const about = (one: { code: string; where: string }, other: { code: string; where: string }) =>
 		one.code === other.code && one.where === other.where;
 	const asked = queries.map((query): Omit<QueryRow, 'letter'> => {
@@ -43,7 +48,7 @@ export function queryRows(queries: readonly Query[], settlements: readonly Settl
 			code: query.code,
 			where: query.where,
 			...(query.figure !== undefined && { figure: query.figure }),
-			...saidInTwo(query.sentence),
+			...saidInTwo(query.sentence, unit),
 			severity: query.severity,
 			...(settled && { settled }),
 			ways: settled ? [] : query.settle,
@@ -54,7 +59,7 @@ export function queryRows(queries: readonly Query[], settlements: readonly Settl
 		.filter((one) => !queries.some((query) => about(one, query)))
 		.map((settled): Omit<QueryRow, 'letter'> => {
 			const { code, where, sentence } = settled;
-			return { code, where, ...saidInTwo(sentence), settled, ways: [], waits: false };
+			return { code, where, ...saidInTwo(sentence, unit), settled, ways: [], waits: false };
 		});
 	const open = (row: Omit<QueryRow, 'letter'>) => row.settled === undefined;
 	return [...asked.filter(open), ...asked.filter((row) => !open(row)), ...gone].map((row, i) => ({

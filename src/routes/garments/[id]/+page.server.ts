@@ -52,7 +52,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 			queries: open.queries.map(({ sentence, severity }, i) => ({
 				letter: letterOf(i),
 				severity,
-				...saidInTwo(sentence)
+				...saidInTwo(sentence, unit)
 			})),
 			observations: open.observations.map((observation) => ({
 				id: observation.id,
@@ -71,7 +71,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, parent
 		},
 		settled: settled.map(({ id, sentence, version, how, note, alteration }) => ({
 			id,
-			...saidInTwo(sentence),
+			...saidInTwo(sentence, unit),
 			version: versions.find((one) => one.id === version)!.number,
 			how: how === 'altered' ? settledBy(page, alteration) : note === '' ? 'left as it is' : note
 		})),

@@ -2,6 +2,7 @@ import type { GarmentPage, Preview } from '$lib/server/journal/pages.ts';
 import type { Alteration, Fitting, Version } from '$lib/server/journal/records.ts';
 import { findDart, findFoldDart } from '$lib/engine/index.ts';
 import type { Draft } from '$lib/engine/index.ts';
+import { inUnit } from '$lib/measure/in-unit.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { dayNear } from '$lib/ui/garment/day-near.ts';
 import { movesAlong } from '$lib/ui/garment/moves-along.ts';
@@ -27,7 +28,7 @@ export function fittingRows(
 				alterationRow(
 					alteration,
 					toldAgainst(alteration, draftsOf(fitting, versions, previews)),
-					noPlaceYet(alteration, previews.get(fitting.id)),
+					noPlaceYet(alteration, previews.get(fitting.id), unit),
 					unit
 				)
 			)
@@ -55,9 +56,10 @@ function toldAgainst({ intent }: Alteration, [before, after]: readonly [Draft, D
 }
 
 /** Why an alteration of an open fitting would find no place, if it were carried now. */
-function noPlaceYet({ id, state }: Alteration, preview: Preview | undefined): string | undefined {
+function noPlaceYet({ id, state }: Alteration, preview: Preview | undefined, unit: Unit) {
 	if (state !== 'standing') return undefined;
-	return preview?.unplaced.find(({ alteration }) => alteration === id)?.sentence;
+	const waits = preview?.unplaced.find(({ alteration }) => alteration === id);
+	return waits && inUnit(waits.sentence, unit);
 }
 
 function alterationRow(alteration: Alteration, draft: Draft, noPlace: string | undefined, unit: Unit) {
@@ -74,7 +76,7 @@ function alterationRow(alteration: Alteration, draft: Draft, noPlace: string | u
 		number,
 		mark,
 		what: `${subject}${place}`,
-		note: [said, noPlace ?? noteOf(alteration, reason, sides)].filter(Boolean).join('; '),
+		note: [said, noPlace ?? noteOf(alteration, inUnit(reason, unit), sides)].filter(Boolean).join('; '),
 		most: most && { way: most.way, word: most.word, mm: most.mm },
 		moves: mark === 'standing' ? movesAlong(draft, intent) : undefined
 	};

@@ -45,6 +45,6 @@ export function showDraft(
 		})),
 		asks: check(draft, { measures, base: draft })
 			.filter(({ severity }) => severity !== 'note')
-			.map(({ sentence }) => saidInTwo(sentence))
+			.map(({ sentence }) => saidInTwo(sentence, unit))
 	};
 }

@@ -1,3 +1,4 @@
+import { inUnit } from '../../../measure/in-unit.ts';
 import { findAct } from '../acts.ts';
 import { alterationWords, greatestAmount } from '../alteration-words.ts';
 import type { GroundAlteration } from '../ground.ts';
@@ -12,7 +13,10 @@ export function pinnedRows({ kept, carried }: InHand) {
 		const placed = carried.find(({ alteration }) => alteration.id === one.id);
 		const { subject, done, sides, amounts } = alterationWords(placed?.before ?? ground.base, one.intent, ground.unit);
 		const most = greatestAmount(amounts);
-		const refused = placed?.unplaced && placed.unplaced.why !== 'not-read' ? placed.unplaced.sentence : undefined;
+		const refused =
+			placed?.unplaced && placed.unplaced.why !== 'not-read'
+				? inUnit(placed.unplaced.sentence, ground.unit)
+				: undefined;
 		return {
 			id: one.id,
 			revision: one.revision,
@@ -26,7 +30,7 @@ export function pinnedRows({ kept, carried }: InHand) {
 				: undefined,
 			note: one.note,
 			answers: one.answers === null ? undefined : ground.letters[one.answers],
-			settles: one.settles,
+			settles: one.settles === undefined ? undefined : inUnit(one.settles, ground.unit),
 			...(refused !== undefined && { refused }),
 			...(one.notSent && { notSent: true }),
 			up: i > 0 ? i : undefined,

@@ -1,6 +1,7 @@
 import { easeTable, undividedName } from '../../../engine/index.ts';
 import type { Draft } from '../../../engine/index.ts';
 import { findEasePreset } from '../../../measure/ease-ranges.ts';
+import { inUnit } from '../../../measure/in-unit.ts';
 import { easeRows } from '../../garment/ease-rows.ts';
 import { letterOf } from '../../version/query-rows.ts';
 import { alterationTitle } from '../alteration-words.ts';
@@ -36,7 +37,8 @@ export function toldOf(held: InHand) {
 }
 
 /** Those about what it touched. */
-function queriesTold({ focus, queries }: InHand, levels: readonly string[]) {
+function queriesTold({ focus, kept, queries }: InHand, levels: readonly string[]) {
+	const { unit } = kept.ground;
 	const target = targetOfIntent(focus[0].alteration);
 	const touched = new Set(
 		focus.flatMap(({ step }) => step?.touched.map(({ feature }) => undividedName(feature)) ?? [])
@@ -49,7 +51,7 @@ function queriesTold({ focus, queries }: InHand, levels: readonly string[]) {
 					undividedName(where) === target ||
 					(code === 'waist-under-body' && levels.includes(where)))
 		)
-		.map(({ sentence, severity }, i) => ({ letter: letterOf(i), sentence, severity }));
+		.map(({ sentence, severity }, i) => ({ letter: letterOf(i), sentence: inUnit(sentence, unit), severity }));
 }
 
 function easeTold(

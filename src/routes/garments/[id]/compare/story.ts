@@ -63,7 +63,7 @@ export function storyOf(page: GarmentPage, versions: readonly Version[], chosen:
 		const takenOut = touches.some(({ alteration }) => alteration === version.withdrew)
 			? pinnedOf(page, version.withdrew!)
 			: [];
-		const asked = queriesOf(version, chosen, pinned);
+		const asked = queriesOf(version, chosen, pinned, unit);
 		if (pinned.length + takenOut.length + asked.length === 0) return [];
 		return [
 			...pinned.flatMap((one) => alterationEntries(page, one, before, version, unit)),
@@ -136,7 +136,12 @@ function takenOutEntry({ alteration, fitting }: Pinned, before: Version, version
 }
 
 /** What was asked of the line in a version: the queries that name it, and those that one of its alterations settled. */
-function queriesOf(version: Version, { line, features }: ChosenLine, pinned: readonly Pinned[]): StoryEntry[] {
+function queriesOf(
+	version: Version,
+	{ line, features }: ChosenLine,
+	pinned: readonly Pinned[],
+	unit: Unit
+): StoryEntry[] {
 	const named = new Set([line.feature, ...features]);
 	const ids = new Set(pinned.map(({ alteration }) => alteration.id));
 	const settled = version.settlements
@@ -146,7 +151,7 @@ function queriesOf(version: Version, { line, features }: ChosenLine, pinned: rea
 		.filter(({ where }) => named.has(where))
 		.map(({ sentence }) => ({ sentence, settled: undefined }));
 	return [...open, ...settled].map(({ sentence, settled: how }, i): StoryEntry => {
-		const { head, rest } = saidInTwo(sentence);
+		const { head, rest } = saidInTwo(sentence, unit);
 		const words = rest ? `${head}: ${rest}` : head;
 		return {
 			kind: 'query',

@@ -1,4 +1,5 @@
 import type { Query } from '$lib/engine/index.ts';
+import { inUnit } from '$lib/measure/in-unit.ts';
 import { measuresByLevel } from '$lib/measure/names.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
@@ -38,17 +39,18 @@ export function withdrawalOf(
 			href: `${address}&out=${one}#withdraw`,
 			here: one === id
 		})),
-		hindrances: preview.hindrances,
+		hindrances: preview.hindrances.map((sentence) => inUnit(sentence, unit)),
 		sentences: [
 			`${atStart(versionInSentence(preview.latest + 1))} would be made without it; ${versionInSentence(preview.latest)} stays.`,
 			changes.some(isChanged)
 				? `${atStart(roundWords(changes, unit))}.`
 				: 'It stays as large as it is at every balance line.',
-			...queryChanges(latest.queries, preview.queries),
+			...queryChanges(latest.queries, preview.queries).map((sentence) => inUnit(sentence, unit)),
 			...(preview.unplaced.length === 0
 				? ['No other alteration leans on it.']
 				: preview.unplaced.map(
-						({ alteration, sentence }) => `${atStart(nameIn(page, alteration))} would lose its place. ${sentence}`
+						({ alteration, sentence }) =>
+							`${atStart(nameIn(page, alteration))} would lose its place. ${inUnit(sentence, unit)}`
 					))
 		]
 	};

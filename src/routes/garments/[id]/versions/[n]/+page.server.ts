@@ -34,7 +34,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 	const changed = before && changedPieces(before.draft, draft);
 	const onlyChanged = changed !== undefined && changed.length > 0 && url.searchParams.get('pieces') === 'changed';
 	const allowances = allowancesToCut(version, page.lining);
-	const queries = queryRows(version.queries, version.settlements);
+	const queries = queryRows(version.queries, version.settlements, unit);
 	const open = version.unsettled.map(({ where }) => where);
 	const walks = walkRows(draft, unit, open);
 	const darts = draft.pieces.reduce((sum, piece) => sum + piece.darts.length, 0);

@@ -1,6 +1,7 @@
 import { notKept, revision, typedIn, type Typed } from '$lib/server/http/form.ts';
 import type { Query } from '$lib/engine/index.ts';
 import { easeTable } from '$lib/engine/index.ts';
+import { inUnit } from '$lib/measure/in-unit.ts';
 import { formatLength } from '$lib/measure/format-length.ts';
 import { findEasePreset } from '$lib/measure/ease-ranges.ts';
 import { measuresByLevel } from '$lib/measure/names.ts';
@@ -71,14 +72,17 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 				does: effect
 					? [...effect.mates.filter((sentence) => !/walks as it did/.test(sentence)), ...effect.neighbours]
 					: [],
-				settles: record.settles?.sentence,
-				waits: one.unplaced && { sentence: one.unplaced.sentence, notRead: one.unplaced.why === 'not-read' }
+				settles: record.settles && inUnit(record.settles.sentence, unit),
+				waits: one.unplaced && {
+					sentence: inUnit(one.unplaced.sentence, unit),
+					notRead: one.unplaced.why === 'not-read'
+				}
 			};
 		}),
 		queries: preview.queries
 			.filter(({ code }) => !waitsItself.includes(code))
 			.map((query, i) => queryRow(query, i, preview, unit)),
-		hindrances: preview.hindrances,
+		hindrances: preview.hindrances.map((sentence) => inUnit(sentence, unit)),
 		ease: easeOf(page, preview),
 		minded: [
 			...openObservations(observations.filter(({ stillOpen, alterations: by }) => stillOpen && by.length === 0).length),
@@ -105,7 +109,7 @@ function queryRow({ code, severity, where, figure, sentence, settle }: Query, i:
 		code,
 		where,
 		severity,
-		...saidInTwo(sentence),
+		...saidInTwo(sentence, unit),
 		...(figure !== undefined && { figure: figureWords(code, figure, unit) }),
 		ways: settle.map((way) => alterationTitle(preview.after, way, unit))
 	};
