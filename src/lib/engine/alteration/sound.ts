@@ -3,6 +3,7 @@ import { joined } from '../geometry/accuracy.ts';
 import { signedArea } from '../geometry/area.ts';
 import { pathLength, pointAt } from '../geometry/path.ts';
 import { cross, subtract } from '../geometry/point.ts';
+import { outlineOf } from '../draft/outline.ts';
 import { outlineCrossing } from '../draft/outline-crossing.ts';
 import type { Draft, Edge, Piece } from '../draft/types.ts';
 import { refused } from './refusal.ts';
@@ -19,7 +20,7 @@ const noCloth = 1;
 export function unsound(before: Draft, after: Draft): Extract<Outcome, { refused: unknown }> | undefined {
 	for (const piece of after.pieces) {
 		if (before.pieces.includes(piece)) continue;
-		if (signedArea(piece.edges.flatMap((edge) => edge.path)) < noCloth)
+		if (signedArea(outlineOf(piece)) < noCloth)
 			return refused('inside-out', `Nothing would be left of the ${lower(piece.name)}. Take away less.`);
 		const crossing = outlineCrossing(piece);
 		if (crossing) return crossed(piece, crossing);

@@ -1,9 +1,8 @@
-import type { Dart, Draft, Edge, FoldDart, Mark, Notch, Piece, Pleat, Seam } from './types.ts';
+import type { Dart, Draft, Edge, FoldDart, Mark, Notch, Piece, Seam } from './types.ts';
 import { remembered } from './memo.ts';
 
 /*
- * Things are named whole, `piece/id`; neither part holds a slash. Ids are unique in their piece whatever they name, so one
- * index answers for all of them. Indexes are kept per piece: a draft that shares pieces with the one before shares theirs.
+ * Things are named whole, `piece/id`; neither part holds a slash. Ids are unique in their piece whatever they name.
  */
 
 /** The two parts of a whole name: `front@left/side` is `side` of `front@left`. Without a slash the id is empty. */
@@ -20,29 +19,11 @@ const piecesById = remembered((draft: Draft) => new Map(draft.pieces.map((piece)
 
 const seamsById = remembered((draft: Draft) => new Map(draft.seams.map((seam) => [seam.id, seam])));
 
-interface Index {
-	readonly edges: ReadonlyMap<string, number>;
-	readonly darts: ReadonlyMap<string, Dart>;
-	readonly foldDarts: ReadonlyMap<string, FoldDart>;
-	readonly notches: ReadonlyMap<string, Notch>;
-	readonly marks: ReadonlyMap<string, Mark>;
-	readonly pleats: ReadonlyMap<string, Pleat>;
+/** A piece has so few of each that looking through them is less work than an index. */
+function withId<T extends { readonly id: string }>(list: readonly T[], id: string): T | undefined {
+	for (const item of list) if (item.id === id) return item;
+	return undefined;
 }
-
-function byId<T extends { readonly id: string }>(list: readonly T[]): ReadonlyMap<string, T> {
-	return new Map(list.map((item) => [item.id, item]));
-}
-
-const indexOf = remembered((piece: Piece): Index => {
-	return {
-		edges: new Map(piece.edges.map((edge, index) => [edge.id, index])),
-		darts: byId(piece.darts),
-		foldDarts: byId(piece.foldDarts),
-		notches: byId(piece.notches),
-		marks: byId(piece.marks),
-		pleats: byId(piece.pleats)
-	};
-});
 
 export function findPiece(draft: Draft, id: string): Piece | undefined {
 	return piecesById(draft).get(id);
@@ -59,8 +40,8 @@ export function findEdge(
 ): { readonly piece: Piece; readonly edge: Edge; readonly index: number } | undefined {
 	const { piece, id } = splitName(name);
 	const found = findPiece(draft, piece);
-	const index = found && indexOf(found).edges.get(id);
-	return found === undefined || index === undefined ? undefined : { piece: found, edge: found.edges[index], index };
+	const index = found ? edgeIndex(found, id) : -1;
+	return found === undefined || index < 0 ? undefined : { piece: found, edge: found.edges[index], index };
 }
 
 export function findDart(
@@ -69,7 +50,7 @@ export function findDart(
 ): { readonly piece: Piece; readonly dart: Dart; readonly edge: Edge } | undefined {
 	const { piece, id } = splitName(name);
 	const found = findPiece(draft, piece);
-	const dart = found && indexOf(found).darts.get(id);
+	const dart = found && withId(found.darts, id);
 	const edge = found && dart && edgeOf(found, dart.edge);
 	return found && dart && edge ? { piece: found, dart, edge } : undefined;
 }
@@ -80,7 +61,7 @@ export function findFoldDart(
 ): { readonly piece: Piece; readonly foldDart: FoldDart } | undefined {
 	const { piece, id } = splitName(name);
 	const found = findPiece(draft, piece);
-	const foldDart = found && indexOf(found).foldDarts.get(id);
+	const foldDart = found && withId(found.foldDarts, id);
 	return found && foldDart ? { piece: found, foldDart } : undefined;
 }
 
@@ -90,7 +71,7 @@ export function findNotch(
 ): { readonly piece: Piece; readonly notch: Notch; readonly edge: Edge } | undefined {
 	const { piece, id } = splitName(name);
 	const found = findPiece(draft, piece);
-	const notch = found && indexOf(found).notches.get(id);
+	const notch = found && withId(found.notches, id);
 	const edge = found && notch && edgeOf(found, notch.edge);
 	return found && notch && edge ? { piece: found, notch, edge } : undefined;
 }
@@ -98,19 +79,23 @@ export function findNotch(
 export function findMark(draft: Draft, name: string): { readonly piece: Piece; readonly mark: Mark } | undefined {
 	const { piece, id } = splitName(name);
 	const found = findPiece(draft, piece);
-	const mark = found && indexOf(found).marks.get(id);
+	const mark = found && withId(found.marks, id);
 	return found && mark ? { piece: found, mark } : undefined;
 }
 
 /** An edge of one piece by its plain id. */
 export function edgeOf(piece: Piece, id: string): Edge | undefined {
-	const index = indexOf(piece).edges.get(id);
-	return index === undefined ? undefined : piece.edges[index];
+	return withId(piece.edges, id);
+}
+
+function edgeIndex({ edges }: Piece, id: string): number {
+	for (let i = 0; i < edges.length; i++) if (edges[i].id === id) return i;
+	return -1;
 }
 
 /** A notch of one piece by its plain id. */
 export function notchOf(piece: Piece, id: string): Notch | undefined {
-	return indexOf(piece).notches.get(id);
+	return withId(piece.notches, id);
 }
 
 /** The edges that meet an edge's start and its end. */
@@ -118,15 +103,16 @@ export function neighbouringEdges(
 	piece: Piece,
 	id: string
 ): { readonly before: Edge; readonly after: Edge } | undefined {
-	const index = indexOf(piece).edges.get(id);
-	if (index === undefined) return undefined;
+	const index = edgeIndex(piece, id);
+	if (index < 0) return undefined;
 	const count = piece.edges.length;
 	return { before: piece.edges[(index + count - 1) % count], after: piece.edges[(index + 1) % count] };
 }
 
 /** Whether anything in the piece goes by this id. */
 export function isTaken(piece: Piece, id: string): boolean {
-	return Object.values(indexOf(piece)).some((index) => index.has(id));
+	const { edges, darts, foldDarts, notches, marks, pleats } = piece;
+	return [edges, darts, foldDarts, notches, marks, pleats].some((list) => withId<{ readonly id: string }>(list, id));
 }
 
 /** Every level that a piece of the draft has, in the order in which they first occur. */

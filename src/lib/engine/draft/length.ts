@@ -15,14 +15,15 @@ interface FoldedAway {
 	readonly turned: number;
 }
 
-interface Stitched {
-	/** In order along the edge. */
-	readonly folded: readonly FoldedAway[];
-	readonly length: number;
-	readonly stitched: number;
+const nothing: readonly FoldedAway[] = [];
+
+/** What is folded away on an edge, in order along it. */
+function foldedOn(piece: Piece, edge: Edge): readonly FoldedAway[] {
+	const isOn = (one: { readonly edge: string }) => one.edge === edge.id;
+	return piece.darts.some(isOn) || piece.pleats.some(isOn) ? foldedAway(piece, edge) : nothing;
 }
 
-const stitchedOf = rememberedOfPart((piece: Piece, edge: Edge): Stitched => {
+const foldedAway = rememberedOfPart((piece: Piece, edge: Edge): readonly FoldedAway[] => {
 	const folded: FoldedAway[] = [];
 	for (const dart of piece.darts) {
 		if (dart.edge === edge.id) folded.push({ from: dart.from, to: dart.to, turned: dart.to - dart.from });
@@ -30,9 +31,7 @@ const stitchedOf = rememberedOfPart((piece: Piece, edge: Edge): Stitched => {
 	for (const pleat of piece.pleats) {
 		if (pleat.edge === edge.id) folded.push({ from: pleat.from, to: pleat.to, turned: pleat.turned });
 	}
-	folded.sort((a, b) => a.from - b.from);
-	const length = pathLength(edge.path);
-	return { folded, length, stitched: folded.reduce((rest, part) => rest - part.turned, length) };
+	return folded.sort((a, b) => a.from - b.from);
 });
 
 /** Arc length of an edge, dart mouths included. Thrown: a name that is no edge of the draft. */
@@ -43,17 +42,17 @@ export function edgeLength(draft: Draft, name: string): number {
 /** Length of an edge as it is sewn: its arc length less dart mouths and the cloth turned in pleats. Thrown: a name that is no edge of the draft. */
 export function stitchedLength(draft: Draft, name: string): number {
 	const { piece, edge } = expectEdge(draft, name);
-	return stitchedOf(piece, edge).stitched;
+	return edgeStitchedLength(piece, edge);
 }
 
 /** The same of an edge that is at hand; it must be one of the piece's own. */
 export function edgeStitchedLength(piece: Piece, edge: Edge): number {
-	return stitchedOf(piece, edge).stitched;
+	return foldedOn(piece, edge).reduce((rest, part) => rest - part.turned, pathLength(edge.path));
 }
 
 /** Stitched length from the edge's start to arc length s. Inside a mouth: that of the mouth. */
 export function toStitched(piece: Piece, edge: Edge, s: number): number {
-	return stitchedTo(stitchedOf(piece, edge).folded, s);
+	return stitchedTo(foldedOn(piece, edge), s);
 }
 
 function stitchedTo(folded: readonly FoldedAway[], s: number): number {
@@ -74,7 +73,7 @@ export interface StitchedAlong {
 }
 
 export function stitchedAlong(piece: Piece, edge: Edge): StitchedAlong {
-	const { folded } = stitchedOf(piece, edge);
+	const folded = foldedOn(piece, edge);
 	return {
 		to: (s) => stitchedTo(folded, s),
 		rate(s) {
@@ -89,11 +88,12 @@ const rounding = 1e-9;
 
 /** Arc length at a stitched length. Where a mouth is: its start, except that the edge's stitched end is always its drawn end. */
 export function fromStitched(piece: Piece, edge: Edge, stitched: number): number {
-	const whole = stitchedOf(piece, edge);
-	if (whole.folded.length === 0) return stitched;
-	if (stitched >= whole.stitched - rounding) return whole.length + (stitched - whole.stitched);
+	const folded = foldedOn(piece, edge);
+	if (folded.length === 0) return stitched;
+	const whole = edgeStitchedLength(piece, edge);
+	if (stitched >= whole - rounding) return pathLength(edge.path) + (stitched - whole);
 	let s = stitched;
-	for (const part of whole.folded) {
+	for (const part of folded) {
 		if (s <= part.from + rounding) break;
 		const left = part.to - part.from - part.turned;
 		s = s >= part.from + left ? s + part.turned : part.from + ((s - part.from) * (part.to - part.from)) / left;

@@ -5,7 +5,6 @@ import { lineCrossings } from '../geometry/crossings.ts';
 import { nearestOn } from '../geometry/nearest.ts';
 import { pathLength } from '../geometry/path.ts';
 import { add, cross, distance, scale, subtract, unit } from '../geometry/point.ts';
-import { rememberedOfPart } from './memo.ts';
 import { outlineOf } from './outline.ts';
 
 export type DrawnLevel = Extract<Level, { line: readonly Point[] }>;
@@ -32,7 +31,7 @@ export interface PlacedSpan {
  * The stretch inside the outline that holds most of a drawn line, whose first and last part run straight on; undefined where the
  * line lies wholly outside the piece.
  */
-export const spanOf = rememberedOfPart((piece: Piece, part: DrawnLevel): PlacedSpan | undefined => {
+export function spanOf(piece: Piece, part: DrawnLevel): PlacedSpan | undefined {
 	const outline = outlineOf(piece);
 	const line = part.line;
 	const lengths = line.slice(1).map((point, i) => distance(line[i], point));
@@ -68,7 +67,7 @@ export const spanOf = rememberedOfPart((piece: Piece, part: DrawnLevel): PlacedS
 		},
 		ends
 	};
-});
+}
 
 interface Meeting {
 	/** mm along the drawn line from its first point; negative before it. */

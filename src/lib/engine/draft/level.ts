@@ -7,7 +7,7 @@ import { edgeOf, neighbouringEdges } from './find.ts';
 import { intakeStretches } from './intake-along.ts';
 import { edgeStitchedLength } from './length.ts';
 import { spanOf, type DrawnLevel, type LevelSpan, type PlacedSpan } from './level-span.ts';
-import { rememberedByName } from './memo.ts';
+import { remembered, rememberedByName } from './memo.ts';
 
 /*
  * Balance lines. A level lies on an edge, or is drawn as a line of two or more points whose first and last part run straight
@@ -15,8 +15,13 @@ import { rememberedByName } from './memo.ts';
  * times on a piece and its parts are added up; drawn parts that lie before and behind one another are one line.
  */
 
-export const levelParts: (piece: Piece, level: string) => readonly Level[] = rememberedByName(
-	(piece: Piece, level: string) => piece.levels.filter((part) => part.level === level)
+export function levelParts(piece: Piece, level: string): readonly Level[] {
+	return partsOf(piece.levels, level);
+}
+
+/** Remembered by the list, which a piece keeps when its edges move. */
+const partsOf = rememberedByName((levels: readonly Level[], level: string) =>
+	levels.filter((part) => part.level === level)
 );
 
 /**
@@ -83,12 +88,14 @@ function chains(
 	piece: Piece,
 	drawn: readonly DrawnLevel[]
 ): readonly { readonly line: DrawnLevel; readonly parts: readonly DrawnLevel[] }[] {
+	if (drawn.length < 2) return drawn.map((line) => ({ line, parts: [line] }));
+	const spanIn = remembered((part: DrawnLevel) => spanOf(piece, part)?.span.points);
 	const left = [...drawn];
 	const whole: { line: DrawnLevel; parts: DrawnLevel[] }[] = [];
 	for (let first = left.shift(); first; first = left.shift()) {
 		const chain = { line: first, parts: [first] };
 		for (let i = 0; i < left.length;) {
-			if (covers(piece, chain.line, left[i]) || covers(piece, left[i], chain.line)) {
+			if (covers(spanIn(chain.line), left[i]) || covers(spanIn(left[i]), chain.line)) {
 				chain.line = strungTogether(chain.line, left[i]);
 				chain.parts.push(...left.splice(i, 1));
 				i = 0;
@@ -100,8 +107,7 @@ function chains(
 }
 
 /** Whether the middle of one drawn part lies abreast of the other's span. */
-function covers(piece: Piece, part: DrawnLevel, other: DrawnLevel): boolean {
-	const span = spanOf(piece, part)?.span.points;
+function covers(span: readonly Point[] | undefined, other: DrawnLevel): boolean {
 	if (span === undefined) return false;
 	const [start, end] = [span[0], span[span.length - 1]];
 	const middle = midpoint(other.line[0], other.line[other.line.length - 1]);

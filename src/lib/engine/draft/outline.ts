@@ -1,13 +1,15 @@
 import type { Dart, Draft, FoldDart, Piece } from './types.ts';
 import type { Path } from '../geometry/types.ts';
 import { signedArea } from '../geometry/area.ts';
-import { portion, reversedPath } from '../geometry/path.ts';
+import { chained, portion, reversedPath } from '../geometry/path.ts';
 import { dartLegs, foldDartLegs } from './dart-legs.ts';
 import { edgeOf, findPiece } from './find.ts';
 import { remembered } from './memo.ts';
 
 /** The closed stitching line of a piece, clockwise as seen: its edges one after the other, dart mouths as drawn. */
-export const outlineOf: (piece: Piece) => Path = remembered((piece: Piece) => piece.edges.flatMap((edge) => edge.path));
+export const outlineOf: (piece: Piece) => Path = remembered((piece: Piece) =>
+	chained(piece.edges.map((edge) => edge.path))
+);
 
 /** Area inside a piece's stitching line in mm², dart mouths included; one layer. Thrown: an unknown piece. */
 export function pieceArea(draft: Draft, id: string): number {

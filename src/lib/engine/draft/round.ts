@@ -1,6 +1,6 @@
 import { levelWidth } from './level.ts';
 import { remembered } from './memo.ts';
-import type { Draft, Piece } from './types.ts';
+import type { Draft, Level, Piece } from './types.ts';
 
 /** The garment's whole measure round the body (or round one limb) at a balance line, in mm. */
 export interface Round {
@@ -32,6 +32,9 @@ export const garmentRounds: (draft: Draft) => readonly Round[] = remembered((dra
 });
 
 /** The level names of a piece, each once. */
-export const levelNames: (piece: Piece) => readonly string[] = remembered((piece: Piece) => [
-	...new Set(piece.levels.map((level) => level.level))
-]);
+export function levelNames(piece: Piece): readonly string[] {
+	return namesOf(piece.levels);
+}
+
+/** Remembered by the list, which a piece keeps when its edges move. */
+const namesOf = remembered((levels: readonly Level[]) => [...new Set(levels.map(({ level }) => level))]);

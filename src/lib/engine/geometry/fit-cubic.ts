@@ -3,8 +3,8 @@
  * tangents, and the two handle lengths are found by least squares on the distances at right angles (Gauss–Newton with
  * re-projected parameters, after Schneider, "An Algorithm for Automatically Fitting Digitized Curves", Graphics Gems, 1990).
  *
- * It is tried for every interval of every moved edge, so its loops make no objects: samples and the cubic's control points lie on
- * a bench that is laid out once for a whole curve.
+ * It is tried for every interval of every moved edge, so its loops make no objects: samples and the cubic's control points lie in
+ * lists that are laid out once for all. Nothing in them outlives a call.
  */
 import { cross, distance, dot, lengthOf, norm, subtract } from './point.ts';
 import { cubic, line } from './segment.ts';
@@ -25,32 +25,20 @@ export interface FittedSegment {
 	readonly deviation: number;
 }
 
-/** Room for one fit after another. */
-export interface FitBench {
-	readonly xs: Float64Array;
-	readonly ys: Float64Array;
-	/** Where on the cubic each sample is thought to lie. */
-	readonly ts: Float64Array;
-	/** The cubic's four control points, the three steps between them and their two bends: first all in x, then all in y. */
-	readonly k: Float64Array;
-}
-
 const count = 15;
+const xs = new Float64Array(count);
+const ys = new Float64Array(count);
+/** Where on the cubic each sample is thought to lie. */
+const ts = new Float64Array(count);
+/** The cubic's four control points, the three steps between them and their two bends: first all in x, then all in y. */
+const k = new Float64Array(18);
+
 const iterations = 8;
 /** A stretch that after three rounds misses by this many times the accuracy will not be fitted by one cubic. */
 const hopeless = 100;
 const straightness = 1e-9;
 /** The order in which samples are looked at for one that is missed: where cubics miss most, first. */
 const likeliest = [3, 11, 7, 4, 10, 2, 12, 5, 9, 1, 13, 6, 8, 0, 14];
-
-export function fitBench(): FitBench {
-	return {
-		xs: new Float64Array(count),
-		ys: new Float64Array(count),
-		ts: new Float64Array(count),
-		k: new Float64Array(18)
-	};
-}
 
 /**
  * The cubic (or straight line) from `start` to `end`, which are the curve at u0 and u1. Every second sample is fitted, all are
@@ -66,10 +54,8 @@ export function fitCubic(
 	start: Point,
 	end: Point,
 	accuracy: number,
-	enough: number,
-	bench: FitBench
+	enough: number
 ): FittedSegment {
-	const { xs, ys, ts, k } = bench;
 	const chord = subtract(end, start);
 	const chordLength = norm(chord);
 	if (curve.pointsBetween) curve.pointsBetween(u0, u1, xs, ys);
@@ -102,8 +88,8 @@ export function fitCubic(
 	for (let i = 0; i < count; i++) ts[i] /= length;
 
 	const plain = length / 3;
-	layCubic(k, start, end, out, into, plain, plain);
-	const missedPlain = farthest(bench, enough);
+	layCubic(start, end, out, into, plain, plain);
+	const missedPlain = farthest(enough);
 	// Handles hardly matter where the curve is nearly straight, and could not be told from rounding.
 	if (missedPlain <= accuracy / 4)
 		return { segment: withHandles(start, end, out, into, plain, plain), deviation: missedPlain };
@@ -117,7 +103,7 @@ export function fitCubic(
 		let rb = 0;
 		let missed = 0;
 		for (let i = 0; i < count; i += 2) {
-			const t = foot(k, xs[i], ys[i], ts[i]);
+			const t = foot(xs[i], ys[i], ts[i]);
 			ts[i] = t;
 			const m = 1 - t;
 			const d0 = 3 * m * m;
@@ -152,10 +138,10 @@ export function fitCubic(
 		const db = (rb * (aa + damping) - ra * ab) / determinant;
 		a = Math.min(Math.max(a + da, length * 0.02), length * 1.2);
 		b = Math.min(Math.max(b + db, length * 0.02), length * 1.2);
-		layCubic(k, start, end, out, into, a, b);
+		layCubic(start, end, out, into, a, b);
 		if (Math.abs(da) + Math.abs(db) < accuracy * 0.01) break;
 	}
-	const missed = farthest(bench, enough);
+	const missed = farthest(enough);
 	return missed <= missedPlain
 		? { segment: withHandles(start, end, out, into, a, b), deviation: missed }
 		: { segment: withHandles(start, end, out, into, plain, plain), deviation: missedPlain };
@@ -171,7 +157,7 @@ function withHandles(start: Point, end: Point, out: Point, into: Point, a: numbe
 }
 
 /** The cubic with these handles. */
-function layCubic(k: Float64Array, start: Point, end: Point, out: Point, into: Point, a: number, b: number): void {
+function layCubic(start: Point, end: Point, out: Point, into: Point, a: number, b: number): void {
 	for (let axis = 0; axis < 2; axis++) {
 		const p0 = start[axis];
 		const p1 = p0 + out[axis] * a;
@@ -191,11 +177,11 @@ function layCubic(k: Float64Array, start: Point, end: Point, out: Point, into: P
 }
 
 /** The greatest distance of the samples from the cubic, each near its parameter; one beyond `enough` ends the search. */
-function farthest({ xs, ys, ts, k }: FitBench, enough: number): number {
+function farthest(enough: number): number {
 	let worst = 0;
 	for (let j = 0; j < count; j++) {
 		const i = likeliest[j];
-		const t = foot(k, xs[i], ys[i], foot(k, xs[i], ys[i], ts[i]));
+		const t = foot(xs[i], ys[i], foot(xs[i], ys[i], ts[i]));
 		const m = 1 - t;
 		const k0 = m * m * m;
 		const k1 = 3 * m * m * t;
@@ -210,7 +196,7 @@ function farthest({ xs, ys, ts, k }: FitBench, enough: number): number {
 }
 
 /** One Newton step of the parameter towards the foot of the perpendicular from (x, y), kept inside [0, 1]. */
-function foot(k: Float64Array, x: number, y: number, t: number): number {
+function foot(x: number, y: number, t: number): number {
 	const m = 1 - t;
 	const d0 = 3 * m * m;
 	const d1 = 6 * m * t;

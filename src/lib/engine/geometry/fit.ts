@@ -6,7 +6,7 @@
  *
  * It cannot fit across a corner or a cusp: those must be among the breaks.
  */
-import { fitBench, fitCubic, type CurveSample } from './fit-cubic.ts';
+import { fitCubic, type CurveSample } from './fit-cubic.ts';
 import type { Path, Point, Segment } from './types.ts';
 
 export interface Fitted {
@@ -33,7 +33,6 @@ export function fitCurve(
 	joints: readonly number[] = []
 ): Fitted {
 	const segments: Segment[] = [];
-	const bench = fitBench();
 	let deviation = 0;
 	let from = curve.pointAt(breaks[0]);
 	let most = 0;
@@ -46,7 +45,7 @@ export function fitCurve(
 
 	function fitInterval(u0: number, u1: number, start: Point, end: Point, depth: number): void {
 		const last = depth >= deepest || segments.length >= most;
-		const found = fitCubic(curve, u0, u1, start, end, accuracy, last ? Infinity : accuracy, bench);
+		const found = fitCubic(curve, u0, u1, start, end, accuracy, last ? Infinity : accuracy);
 		if (found.deviation <= accuracy || last) {
 			segments.push(found.segment);
 			deviation = Math.max(deviation, found.deviation);

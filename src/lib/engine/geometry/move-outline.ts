@@ -76,16 +76,9 @@ export function moveOutline(
 	}
 	const joinedRing = joinRing(ring, edges);
 	if ('refused' in joinedRing) return joinedRing;
-	return {
-		edges: edges.map((edge, i) =>
-			assemble(
-				edge,
-				joinedRing.filter((stretch) => stretch.edge === i),
-				moves[i]
-			)
-		),
-		deviation
-	};
+	const ofEdge: JoinedStretch[][] = edges.map(() => []);
+	for (const stretch of joinedRing) ofEdge[stretch.edge].push(stretch);
+	return { edges: edges.map((edge, i) => assemble(edge, ofEdge[i], moves[i])), deviation };
 }
 
 /** How many times the accuracy a drawn line may miss the exact one by. */
@@ -154,9 +147,9 @@ function joinRing(stretches: readonly Stretch[], edges: readonly Path[]): readon
 }
 
 function cornerOf(before: Stretch, after: Stretch, edges: readonly Path[]): Meeting | undefined {
-	const end = pointAt(edges[before.edge], before.to);
 	if (before.amount === undefined && after.amount === undefined)
 		return { point: pathEnd(edges[before.edge]), before: 0, after: 0 };
+	const end = pointAt(edges[before.edge], before.to);
 	const start = pointAt(edges[after.edge], after.from);
 	const larger = Math.max(amountOf(before, before.to), amountOf(after, after.from), distance(end, start));
 	return meet(before.path, after.path, midpoint(end, start), reachFor(larger), true);
@@ -172,7 +165,8 @@ function superfluous(ring: readonly Stretch[], corners: readonly (Meeting | unde
 	let most = 0;
 	let shortest = Infinity;
 	for (const [i, stretch] of ring.entries()) {
-		if (stretch.amount === undefined || ring.filter(({ edge }) => edge === stretch.edge).length === 1) continue;
+		const isAlone = ring.every((other) => other === stretch || other.edge !== stretch.edge);
+		if (stretch.amount === undefined || isAlone) continue;
 		const [before, after] = [corners[(i + ring.length - 1) % ring.length], corners[i]];
 		const lacks = before && after ? lacking(stretch, before, after) : 0;
 		if (lacks > most) {

@@ -19,6 +19,9 @@ import {
  */
 
 interface Measures {
+	/** The paths that it is a chain of, whose measures are its own. */
+	parts?: readonly Path[];
+	lengths?: readonly number[];
 	starts?: readonly number[];
 	boxes?: readonly Box[];
 	box?: Box;
@@ -47,13 +50,26 @@ export function pathEnd(path: Path): Point {
 	return path[path.length - 1].to;
 }
 
+/** Several paths as one; each must start where the one before ends, to the bit. What they were measured to be is not measured again. */
+export function chained(paths: readonly Path[]): Path {
+	const whole = paths.flat();
+	measuresOf(whole).parts = paths;
+	return whole;
+}
+
+function segmentLengths(path: Path): readonly number[] {
+	const measures = measuresOf(path);
+	return (measures.lengths ??=
+		measures.parts?.flatMap(segmentLengths) ?? path.map((segment) => segmentLength(segment, lengthAccuracy)));
+}
+
 /** Arc length where each segment starts, in mm, and last the length of the whole: one more number than segments. */
 export function segmentStarts(path: Path): readonly number[] {
 	const measures = measuresOf(path);
 	if (measures.starts === undefined) {
 		const starts = [0];
 		let sum = 0;
-		for (const segment of path) starts.push((sum += segmentLength(segment, lengthAccuracy)));
+		for (const length of segmentLengths(path)) starts.push((sum += length));
 		measures.starts = starts;
 	}
 	return measures.starts;
@@ -210,7 +226,7 @@ function startingAt(segment: Segment, start: Point): Segment {
 /** The box of each segment, exact to rounding. */
 export function segmentBoxes(path: Path): readonly Box[] {
 	const measures = measuresOf(path);
-	return (measures.boxes ??= path.map(segmentBox));
+	return (measures.boxes ??= measures.parts?.flatMap(segmentBoxes) ?? path.map(segmentBox));
 }
 
 /** The smallest upright box that holds the path, exact to rounding. */

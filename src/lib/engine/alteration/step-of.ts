@@ -1,0 +1,81 @@
+/** What an alteration did: the lengths of what it touched, the rounds and the other seams that it changed. */
+import { dartLegs } from '../draft/dart-legs.ts';
+import { findDart, findEdge, findFoldDart, findPiece, findSeam, splitName } from '../draft/find.ts';
+import { edgeStitchedLength } from '../draft/length.ts';
+import { remembered } from '../draft/memo.ts';
+import { garmentRounds } from '../draft/round.ts';
+import { runLength } from '../draft/seam.ts';
+import type { Draft, Seam } from '../draft/types.ts';
+import { undividedName } from '../draft/undivided-name.ts';
+import { kindOf } from './registry.ts';
+import type { AlterationBase, Outcome, Step } from './types.ts';
+
+/** What an alteration did, as the two drafts tell. */
+export function stepOf(
+	before: Draft,
+	after: Draft,
+	changed: Exclude<Outcome, { refused: unknown }>['touched'],
+	alteration: AlterationBase
+): Step {
+	const touched = changed.map(({ feature, greatestMove }) => ({
+		feature,
+		before: measureOf(before, feature) ?? measureOf(before, undividedName(feature)) ?? 0,
+		after: measureOf(after, feature) ?? 0,
+		greatestMove
+	}));
+	return {
+		alteration: alteration.id,
+		touched,
+		round: after === before ? [] : roundChanges(before, after),
+		neighbours: after === before ? [] : neighbourChanges(before, after, kindOf(alteration).names(alteration))
+	};
+}
+
+/** Stitched length of an edge, intake of a dart, mm. */
+function measureOf(draft: Draft, feature: string): number | undefined {
+	const edge = findEdge(draft, feature);
+	if (edge) return edgeStitchedLength(edge.piece, edge.edge);
+	const dart = findDart(draft, feature);
+	if (dart) return dartLegs(dart.piece, dart.dart).intake;
+	return findFoldDart(draft, feature)?.foldDart.widest.intake;
+}
+
+/** Less than this is no change of a round or a seam, mm. */
+const noChange = 1e-6;
+
+function roundChanges(before: Draft, after: Draft): { level: string; change: number }[] {
+	const was = garmentRounds(before);
+	const changes: { level: string; change: number }[] = [];
+	for (const now of garmentRounds(after)) {
+		const same = was.filter((one) => one.level === now.level && one.limb === now.limb);
+		const old = same.find((one) => one.side === now.side) ?? same[0];
+		const change = now.round - (old?.round ?? 0);
+		if (Math.abs(change) > noChange) changes.push({ level: now.level, change });
+	}
+	return changes;
+}
+
+/** The other seams whose sides have another length; those of pieces that are the same are not asked. */
+function neighbourChanges(before: Draft, after: Draft, named: readonly string[]) {
+	const changed = new Set<string>();
+	for (const piece of after.pieces) if (findPiece(before, piece.id) !== piece) changed.add(piece.id);
+	const changes: { seam: string; side: 'a' | 'b'; change: number }[] = [];
+	for (const seam of after.seams) {
+		const old = findSeam(before, seam.id) ?? findSeam(before, undividedName(seam.id));
+		if (!old || (old === seam && !piecesOf(seam).some((id) => changed.has(id)))) continue;
+		if (named.includes(undividedName(seam.id))) continue;
+		for (const side of ['a', 'b'] as const) {
+			const run = seam[side];
+			const oldRun = old[side];
+			if (run === 'mirror') continue;
+			const change = runLength(after, run) - runLength(before, oldRun === 'mirror' ? old.a : oldRun);
+			if (Math.abs(change) > noChange) changes.push({ seam: seam.id, side, change });
+		}
+	}
+	return changes;
+}
+
+/** The pieces that a seam joins. */
+const piecesOf = remembered((seam: Seam): readonly string[] => [
+	...new Set([...seam.a, ...(seam.b === 'mirror' ? [] : seam.b)].map(({ edge }) => splitName(edge).piece))
+]);
