@@ -4,7 +4,7 @@ import { joined, measured } from '../geometry/accuracy.ts';
 import { lineCrossings } from '../geometry/crossings.ts';
 import { nearestOn } from '../geometry/nearest.ts';
 import { pathLength } from '../geometry/path.ts';
-import { add, cross, distance, scale, subtract, unit } from '../geometry/point.ts';
+import { add, distance, scale, subtract, unit } from '../geometry/point.ts';
 import { outlineOf } from './outline.ts';
 
 export type DrawnLevel = Extract<Level, { line: readonly Point[] }>;
@@ -37,10 +37,11 @@ export function spanOf(piece: Piece, part: DrawnLevel): PlacedSpan | undefined {
 	const lengths = line.slice(1).map((point, i) => distance(line[i], point));
 	const total = lengths.reduce((sum, length) => sum + length, 0);
 	const met = outlineMet(outline, line, lengths);
+	const once = crossesOnce(outline, line, met);
 	let best: { readonly begin: Meeting; readonly end: Meeting; readonly held: number } | undefined;
 	for (let i = 0; i + 1 < met.length; i++) {
 		const middle = (met[i].along + met[i + 1].along) / 2;
-		if (!crossesOnce(outline, line, met) && !isInside(outline, line, lengths, middle)) continue;
+		if (!once && !isInside(outline, line, lengths, middle)) continue;
 		const begin = met[i];
 		// A line that only touches the outline from inside runs on.
 		while (i + 2 < met.length && isInside(outline, line, lengths, (met[i + 1].along + met[i + 2].along) / 2)) {
@@ -98,8 +99,13 @@ function outlineMet(outline: Path, line: readonly Point[], lengths: readonly num
 function crossesOnce(outline: Path, line: readonly Point[], met: readonly Meeting[]): boolean {
 	if (line.length !== 2 || met.length !== 2) return false;
 	const along = unit(subtract(line[1], line[0]));
-	const sides = outline.map(({ from }) => cross(along, subtract(from, line[0])));
-	return Math.min(...sides) < -joined && Math.max(...sides) > joined;
+	let [least, most] = [0, 0];
+	for (const { from } of outline) {
+		const side = along[0] * (from[1] - line[0][1]) - along[1] * (from[0] - line[0][0]);
+		least = Math.min(least, side);
+		most = Math.max(most, side);
+	}
+	return least < -joined && most > joined;
 }
 
 /** A slant that no drawn line has, so that a ray along it passes the corners by. */
@@ -125,12 +131,12 @@ function endAt(piece: Piece, s: number): End {
 	let start = 0;
 	for (const edge of piece.edges) {
 		const length = pathLength(edge.path);
-		for (const place of [s - start, s - start + whole, s - start - whole]) {
-			if (place >= -joined && place <= length + joined) {
-				const near = place <= joined ? 0 : place >= length - joined ? length : place;
-				touches.push({ edge, s: near });
-				break;
-			}
+		let place = s - start;
+		if (place < -joined) place = s - start + whole;
+		else if (place > length + joined) place = s - start - whole;
+		if (place >= -joined && place <= length + joined) {
+			const near = place <= joined ? 0 : place >= length - joined ? length : place;
+			touches.push({ edge, s: near });
 		}
 		start += length;
 	}

@@ -152,7 +152,8 @@ export function lineCrossings(path: Path, p: Point, q: Point, accuracy: number):
 	const found: { s: number; point: Point; touch: boolean }[] = [];
 	const stretches: [number, number][] = [];
 	const starts = segmentStarts(path);
-	path.forEach((segment, index) => {
+	for (let index = 0; index < path.length; index++) {
+		const segment = path[index];
 		const add = (t: number, touch: boolean) =>
 			found.push({ s: lengthAt(path, index, t, accuracy), point: pointOn(segment, t), touch });
 		const d0 = awayFrom(segment.from);
@@ -174,7 +175,7 @@ export function lineCrossings(path: Path, p: Point, q: Point, accuracy: number):
 		}
 		if (Math.abs(d0) <= accuracy) add(0, true);
 		if (Math.abs(d1) <= accuracy) add(1, true);
-	});
+	}
 	return onLineOnce(path, found, stretches, awayFrom, accuracy).map(({ s, point }) => ({
 		s,
 		u: (point[0] - p[0]) * ux + (point[1] - p[1]) * uy,

@@ -30,6 +30,8 @@ const xs = new Float64Array(count);
 const ys = new Float64Array(count);
 /** Where on the cubic each sample is thought to lie. */
 const ts = new Float64Array(count);
+/** Where a sample's foot is looked for without forgetting that. */
+const feet = new Float64Array(count);
 /** The cubic's four control points, the three steps between them and their two bends: first all in x, then all in y. */
 const k = new Float64Array(18);
 
@@ -103,8 +105,8 @@ export function fitCubic(
 		let rb = 0;
 		let missed = 0;
 		for (let i = 0; i < count; i += 2) {
-			const t = foot(xs[i], ys[i], ts[i]);
-			ts[i] = t;
+			foot(i, ts, ts);
+			const t = ts[i];
 			const m = 1 - t;
 			const d0 = 3 * m * m;
 			const d1 = 6 * m * t;
@@ -181,7 +183,9 @@ function farthest(enough: number): number {
 	let worst = 0;
 	for (let j = 0; j < count; j++) {
 		const i = likeliest[j];
-		const t = foot(xs[i], ys[i], foot(xs[i], ys[i], ts[i]));
+		foot(i, ts, feet);
+		foot(i, feet, feet);
+		const t = feet[i];
 		const m = 1 - t;
 		const k0 = m * m * m;
 		const k1 = 3 * m * m * t;
@@ -195,8 +199,9 @@ function farthest(enough: number): number {
 	return worst;
 }
 
-/** One Newton step of the parameter towards the foot of the perpendicular from (x, y), kept inside [0, 1]. */
-function foot(x: number, y: number, t: number): number {
+/** One Newton step of a sample's parameter towards the foot of its perpendicular, kept inside [0, 1]. */
+function foot(i: number, seen: Float64Array, found: Float64Array): void {
+	const t = seen[i];
 	const m = 1 - t;
 	const d0 = 3 * m * m;
 	const d1 = 6 * m * t;
@@ -205,14 +210,13 @@ function foot(x: number, y: number, t: number): number {
 	const k1 = d0 * t;
 	const k2 = 3 * m * t * t;
 	const k3 = t * t * t;
-	const awayX = k0 * k[0] + k1 * k[1] + k2 * k[2] + k3 * k[3] - x;
-	const awayY = k0 * k[9] + k1 * k[10] + k2 * k[11] + k3 * k[12] - y;
+	const awayX = k0 * k[0] + k1 * k[1] + k2 * k[2] + k3 * k[3] - xs[i];
+	const awayY = k0 * k[9] + k1 * k[10] + k2 * k[11] + k3 * k[12] - ys[i];
 	const vx = d0 * k[4] + d1 * k[5] + d2 * k[6];
 	const vy = d0 * k[13] + d1 * k[14] + d2 * k[15];
 	const bendX = 6 * m * k[7] + 6 * t * k[8];
 	const bendY = 6 * m * k[16] + 6 * t * k[17];
 	const slope = vx * vx + awayX * bendX + (vy * vy + awayY * bendY);
-	if (!(slope > 0)) return t;
-	const next = t - (awayX * vx + awayY * vy) / slope;
-	return next > 1 ? 1 : next > 0 ? next : 0;
+	const next = slope > 0 ? t - (awayX * vx + awayY * vy) / slope : t;
+	found[i] = next > 1 ? 1 : next > 0 ? next : 0;
 }

@@ -165,8 +165,8 @@ function superfluous(ring: readonly Stretch[], corners: readonly (Meeting | unde
 	let most = 0;
 	let shortest = Infinity;
 	for (const [i, stretch] of ring.entries()) {
-		const isAlone = ring.every((other) => other === stretch || other.edge !== stretch.edge);
-		if (stretch.amount === undefined || isAlone) continue;
+		if (stretch.amount === undefined || ring.every((other) => other === stretch || other.edge !== stretch.edge))
+			continue;
 		const [before, after] = [corners[(i + ring.length - 1) % ring.length], corners[i]];
 		const lacks = before && after ? lacking(stretch, before, after) : 0;
 		if (lacks > most) {
