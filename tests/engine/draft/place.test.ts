@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseDraft } from '../../../src/lib/engine/draft/file/parse.ts';
+import { stitchedLength } from '../../../src/lib/engine/draft/length.ts';
 import { findInnerPoint, findPlace, findPlaceOnSeam } from '../../../src/lib/engine/draft/place.ts';
 import { runLength } from '../../../src/lib/engine/draft/seam.ts';
 import type { Place } from '../../../src/lib/engine/draft/types.ts';
@@ -58,6 +59,14 @@ describe('a place on an edge', () => {
 
 	it('that a mouth has swallowed is at its start', () => {
 		expect(onHem({ notch: 'n2' })).toEqual(close(100, 100));
+	});
+
+	it('that a mouth has swallowed is at the end of it that is met first, from whichever end it is counted', () => {
+		const { to, from } = panel.pieces[0].darts[0];
+		const length = stitchedLength(panel, 'panel/hem');
+		expect(onHem({ end: 'start', offset: from })).toEqual(close(from, from));
+		expect(onHem({ end: 'finish', offset: length - from })).toEqual(close(to, from));
+		expect(onHem({ fraction: from / length })).toEqual(close(from / length > 0.5 ? to : from, from));
 	});
 
 	it('where the balance line crosses, a minus toward the start', () => {

@@ -14,6 +14,7 @@ import type { Motion, Path, Point, Segment } from '../geometry/types.ts';
 import type { OutlinePlace } from '../draft/outline-stretch.ts';
 import type { Dart, Edge, FoldDart, Level, Piece } from '../draft/types.ts';
 import { refused } from './refusal.ts';
+import { carriedOn, endShortOf, startBeyond, type Run } from './runs.ts';
 import type { Outcome } from './types.ts';
 
 type Refused = Extract<Outcome, { refused: unknown }>;
@@ -71,8 +72,8 @@ export function reassemble(
 		const untouched = segments.length === edge.path.length && segments.every((segment, i) => segment === edge.path[i]);
 		return untouched ? edge : { ...edge, path: segments };
 	});
-	const carried = (edgeId: string, s: number, side: 'before' | 'after') =>
-		carriedOn(rebuilt[piece.edges.findIndex((edge) => edge.id === edgeId)].runs, s, side);
+	const runsOf = (edgeId: string) => rebuilt[piece.edges.findIndex((edge) => edge.id === edgeId)].runs;
+	const carried = (edgeId: string, s: number, side: 'before' | 'after') => carriedOn(runsOf(edgeId), s, side);
 	const fateAt = (point: Point): Fate => regions.find((region) => contains(region.outline, point))?.fate ?? 'kept';
 	const ride = (point: Point): Point => moved(point, fateAt(point));
 	const isOnBound = (point: Point) =>
@@ -107,8 +108,8 @@ export function reassemble(
 			marks: piece.marks.map((mark) => ({ ...mark, at: ride(mark.at), ...(mark.to && { to: ride(mark.to) }) })),
 			pleats: piece.pleats.map((pleat) => ({
 				...pleat,
-				from: (carried(pleat.edge, pleat.from, 'after') ?? { s: pleat.from }).s,
-				to: (carried(pleat.edge, pleat.to, 'before') ?? { s: pleat.to }).s
+				from: carried(pleat.edge, pleat.from, 'after')?.s ?? startBeyond(runsOf(pleat.edge), pleat.from),
+				to: carried(pleat.edge, pleat.to, 'before')?.s ?? endShortOf(runsOf(pleat.edge), pleat.to)
 			})),
 			levels: piece.levels.flatMap((level) => divideLevel(level, regions, fateAt)),
 			...(piece.grain ? { grain: rideGrain(piece.grain, fateAt) } : {})
@@ -157,16 +158,6 @@ interface EdgeStretch {
 	readonly from: number;
 	readonly to: number;
 	readonly fate: Fate;
-}
-
-/** A run of a rebuilt edge: where it lies on the new edge and where on the old (nowhere for a bridge). */
-interface Run {
-	at: number;
-	readonly length: number;
-	readonly from: number;
-	readonly to: number;
-	readonly fate: Fate;
-	readonly bridge: boolean;
 }
 
 interface Rebuilt {
@@ -247,16 +238,6 @@ function closeCorners(rebuilt: Rebuilt[], cuts: readonly OutlinePlace[]): void {
 			next.runs.unshift({ at: 0, length, from: NaN, to: NaN, fate: 'kept', bridge: true });
 		} else appendRun(here, bridge, { from: NaN, to: NaN, fate: 'kept', bridge: true });
 	}
-}
-
-function carriedOn(runs: readonly Run[], s: number, side: 'before' | 'after'): { s: number; run: Run } | undefined {
-	const holds = (run: Run) =>
-		!run.bridge &&
-		(side === 'after'
-			? s >= run.from - measured && s < run.to - measured
-			: s > run.from + measured && s <= run.to + measured);
-	const run = runs.find(holds) ?? runs.find((one) => !one.bridge && s >= one.from - measured && s <= one.to + measured);
-	return run && { s: Math.min(Math.max(run.at + s - run.from, 0), run.at + run.length), run };
 }
 
 function rideGrain(grain: readonly [Point, Point], fateAt: (point: Point) => Fate): readonly [Point, Point] {

@@ -86,17 +86,29 @@ export function stitchedAlong(piece: Piece, edge: Edge): StitchedAlong {
 /** Stitched lengths less than this apart are one, mm: a place so near a mouth is in it, from whichever end it was counted. */
 const rounding = 1e-9;
 
-/** Arc length at a stitched length. Where a mouth is: its start, except that the edge's stitched end is always its drawn end. */
-export function fromStitched(piece: Piece, edge: Edge, stitched: number): number {
+/**
+ * Arc length at a stitched length. Where a mouth is: the end of it that is met first, counted from the start of the edge or from
+ * its finish; but the edge's stitched ends are always its drawn ends.
+ */
+export function fromStitched(
+	piece: Piece,
+	edge: Edge,
+	stitched: number,
+	countedFrom: 'start' | 'finish' = 'start'
+): number {
 	const folded = foldedOn(piece, edge);
 	if (folded.length === 0) return stitched;
 	const whole = edgeStitchedLength(piece, edge);
 	if (stitched >= whole - rounding) return pathLength(edge.path) + (stitched - whole);
+	if (stitched <= rounding) return stitched;
+	// A hair back from a mouth that is met from the finish it is not passed, and the other way about.
+	const slack = countedFrom === 'start' ? rounding : -rounding;
 	let s = stitched;
 	for (const part of folded) {
-		if (s <= part.from + rounding) break;
+		if (s <= part.from + slack) break;
 		const left = part.to - part.from - part.turned;
-		s = s >= part.from + left ? s + part.turned : part.from + ((s - part.from) * (part.to - part.from)) / left;
+		s =
+			s >= part.from + left - rounding ? s + part.turned : part.from + ((s - part.from) * (part.to - part.from)) / left;
 	}
 	return s;
 }

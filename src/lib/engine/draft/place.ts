@@ -20,7 +20,7 @@ export interface Problem {
 }
 
 export interface FoundPlace {
-	/** Arc length on the edge in mm; never inside a dart mouth, but at its start. */
+	/** Arc length on the edge in mm; never inside a dart mouth, but at the end of it that is met first. */
 	readonly s: number;
 	/** Stitched length from the edge's start. */
 	readonly stitched: number;
@@ -47,7 +47,7 @@ export function findPlace(draft: Draft, name: string, place: Place): FoundPlace 
 	if (typeof stitched !== 'number') return stitched;
 	// Without an offset a level or a notch stays exactly where it is, unless a mouth has swallowed it.
 	const exact = base.s !== undefined && stitched === base.stitched && !isInMouth(piece, edge, base.s);
-	return { s: exact ? base.s! : fromStitched(piece, edge, stitched), stitched };
+	return { s: exact ? base.s! : fromStitched(piece, edge, stitched, countedFrom(place)), stitched };
 }
 
 /**
@@ -80,7 +80,14 @@ export function findPlaceOnSeam(
 	}
 	const walked = run.find((entry) => stitched <= entry.startsAt + entry.length) ?? last;
 	const onEdge = walked.reversed ? walked.startsAt + walked.length - stitched : stitched - walked.startsAt;
-	return { edge: walked.name, s: fromStitched(walked.piece, walked.edge, onEdge), stitchedOnSeam: stitched };
+	const counted = countedFrom(place) === (walked.reversed ? 'finish' : 'start') ? 'start' : 'finish';
+	return { edge: walked.name, s: fromStitched(walked.piece, walked.edge, onEdge, counted), stitchedOnSeam: stitched };
+}
+
+/** The end that a place is counted from: its own, or the nearer one. */
+function countedFrom(place: Place): 'start' | 'finish' {
+	if ('end' in place) return place.end;
+	return 'fraction' in place && place.fraction > 0.5 ? 'finish' : 'start';
 }
 
 /** A point inside a piece. */

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { parseDraft } from '../../../../src/lib/engine/draft/file/parse.ts';
 import { edgeLength } from '../../../../src/lib/engine/draft/length.ts';
 import { pieceArea } from '../../../../src/lib/engine/draft/outline.ts';
 import { garmentRounds } from '../../../../src/lib/engine/draft/round.ts';
 import type { Draft } from '../../../../src/lib/engine/draft/types.ts';
 import { carried, notCarried } from '../../../support/alteration-law.ts';
-import { plainBodice } from '../../../support/plain-bodice.ts';
+import { plainBodice, plainBodiceFile } from '../../../support/plain-bodice.ts';
 
 const round = (draft: Draft, level: string) => garmentRounds(draft).find((one) => one.level === level)!.round;
 const across = (gapFrom: number, gapTo = gapFrom) => ({
@@ -87,5 +88,24 @@ describe('a piece slashed and opened', () => {
 		expect(notCarried(plainBodice(), { ...same, cuts: [{ ...same.cuts[0], keep: 'front/side' }] }).code).toBe(
 			'keep-cut'
 		);
+	});
+
+	it('lets a pleat begin or end at the fold where its own beginning or end was folded away', () => {
+		const file = JSON.parse(JSON.stringify(plainBodiceFile));
+		// The hem runs from x = 250 to 0; the fold takes 90 to 110, and moves what lies beyond it up to the side.
+		for (const [from, to, end, offset, begins, ends] of [
+			[50, 150, 'finish', 100, 50, 140],
+			[150, 230, 'start', 150, 140, 210]
+		] as const) {
+			file.pieces[0].pleats = [{ edge: 'hem', from, to, turned: 30 }];
+			const fold = upAndDown(-20).cuts[0];
+			const { draft } = carried(parseDraft(file), {
+				...upAndDown(-20),
+				cuts: [{ ...fold, to: { edge: 'front/hem', end, offset }, keep: 'front/side' }]
+			});
+			expect(edgeLength(draft, 'front/hem')).toBeCloseTo(230, 6);
+			expect(draft.pieces[0].pleats[0].from).toBeCloseTo(begins, 6);
+			expect(draft.pieces[0].pleats[0].to).toBeCloseTo(ends, 6);
+		}
 	});
 });
