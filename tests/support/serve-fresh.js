@@ -5,10 +5,12 @@ import { ensureBuilt } from '../../src/start/built.js';
 import { orSentence } from '../../src/start/problem.js';
 import { askedOf, askedPort, serve, stopOnSignals } from '../../src/start/serve.js';
 
-// The server of the journeys: the one that is released, on a journal of its own that goes when it stops.
+// The server of the journeys: the one that is released, on a journal of its own that goes when it stops, or in a folder that is
+// given and stays.
 await orSentence(async () => {
-	const journal = mkdtempSync(join(tmpdir(), 'pin-to-paper-journal-'));
-	process.once('exit', () => rmSync(journal, { recursive: true, force: true }));
+	const given = process.env.JOURNEYS_JOURNAL;
+	const journal = given ?? mkdtempSync(join(tmpdir(), 'pin-to-paper-journal-'));
+	if (given === undefined) process.once('exit', () => rmSync(journal, { recursive: true, force: true }));
 	process.env.PIN_TO_PAPER_JOURNAL = journal;
 	ensureBuilt();
 	const served = await serve({ asked: askedPort(process.env.PORT), ...askedOf(process.argv.slice(2)) });

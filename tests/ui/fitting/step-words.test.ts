@@ -8,7 +8,13 @@ const seam = { number: 4, act: 'took-in', intent: { kind: 'seam', seam: 'side', 
 const dart = {
 	number: 5,
 	act: 'new-dart',
-	intent: { kind: 'dart', edge: 'front/top', at: { end: 'start' }, intake: 10, point: { from: { edge: 'front/top', end: 'start' }, in: 50 } }
+	intent: {
+		kind: 'dart',
+		edge: 'front/top',
+		at: { end: 'start' },
+		intake: 10,
+		point: { from: { edge: 'front/top', end: 'start' }, in: 50 }
+	}
 };
 const seen = { letter: 'b', what: 'Drag lines from the under-arm to the waist, and folds across the back' };
 

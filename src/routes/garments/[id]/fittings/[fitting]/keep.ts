@@ -2,6 +2,7 @@ import type { Answer } from '$lib/server/journal/answer.ts';
 import type { Change, NewAlteration } from '$lib/server/journal/changes.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { Alteration } from '$lib/server/journal/records.ts';
+import { handCookie } from '$lib/ui/cookies.ts';
 import { readAlteration, type AlterationRead } from '$lib/ui/fitting/read-alteration.ts';
 import { field } from '$lib/ui/fitting/typed.ts';
 import { draftBefore } from '$lib/ui/fitting/view/in-hand.ts';
@@ -32,6 +33,8 @@ export async function keepAlteration(event: RequestEvent) {
 			? revised(journal, contents.fitting.id, editing, Number(field(typed, 'revision')), read.read)
 			: added(journal, contents.fitting.id, read.read)
 	);
+	const device = event.cookies.get(handCookie);
+	if (answer.ok && device !== undefined) journal.letGoOfHand(contents.fitting.id, device);
 	if (answer.ok) return back(answer.value.id);
 	return refusedBy('keep', answer, typed, answer.stale ? standsNow(journal, page, answer.current, unit) : undefined);
 }

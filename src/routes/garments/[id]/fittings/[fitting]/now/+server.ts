@@ -3,14 +3,14 @@ import type { Fitting, HeldHand } from '$lib/server/journal/records.ts';
 import { handCookie } from '$lib/ui/cookies.ts';
 import { error, json } from '@sveltejs/kit';
 import { z } from 'zod';
+import { handsAt } from '../hands.ts';
 import type { RequestEvent, RequestHandler } from './$types';
 
 /** What a fitting is like now, in a few letters: whether anything was changed, and who has something in the hand. */
 export const GET: RequestHandler = ({ locals: { journal }, params, cookies }) => {
 	const fitting = journal.fitting(params.fitting);
 	if (!fitting || fitting.garment !== params.id) error(404, 'There is no fitting here by that name.');
-	const others = journal.hands(fitting.id).filter(({ device }) => device !== cookies.get(handCookie));
-	return json({ whole: fitting.wholeRevision, hands: others.map(({ device }) => device).join(' ') });
+	return json({ whole: fitting.wholeRevision, hands: handsAt(journal, fitting.id, cookies).heard });
 };
 
 /** The fields of a form as long as any that this page has. */

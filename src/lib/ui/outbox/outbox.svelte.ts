@@ -1,0 +1,172 @@
+import { answeredOf, asksToSignIn, wasKept, type FormResult } from './answered.ts';
+import { randomKey } from './random-key.ts';
+import type { Sent } from './send.ts';
+import { putUnsent, takeUnsent, unsentOf, type Shelf, type Unsent } from './unsent.ts';
+
+type Fields = Readonly<Record<string, string>>;
+
+/** A form that is sent, and what it is called while it is not received. */
+export interface Posted {
+	readonly action: string;
+	readonly fields: Fields;
+	readonly words: string;
+}
+
+/** What became of a form that was just sent: it is answered, or it waits in this browser, or it could be put by nowhere. */
+export type Came = { readonly result: FormResult } | 'waits' | 'not put by';
+
+interface Hands {
+	/** Where forms are put by. */
+	readonly shelf: Shelf;
+	/** The page that they are of, from the root. */
+	readonly place: string;
+	/** Told when forms that had waited were received, or answered. */
+	readonly received: () => Promise<void>;
+	readonly send: (action: string, fields: Fields) => Promise<Sent<FormResult>>;
+	readonly now?: () => number;
+}
+
+/** ms until what waits is tried again: soon at first, then every half minute. */
+const pauses = [1000, 2000, 4000, 8000, 15_000, 30_000];
+
+/**
+ * The forms of a page on their way to the journal, in order. Each is put by in the browser before it is sent and taken away when
+ * it is answered: whatever happens in between, it is sent again, with its own key, until it has been answered once.
+ */
+export class Outbox {
+	/** Those that wait, and those that were answered otherwise than wished, in order. */
+	unsent = $state.raw<readonly Unsent[]>([]);
+	/** Nothing was reached when it was last tried. */
+	away = $state(false);
+	/** This browser has kept nothing when it should have. */
+	full = $state(false);
+	/** A form that is not put by was not received. */
+	notDone = $state(false);
+
+	readonly #hands: Hands;
+	readonly #send: Hands['send'];
+	readonly #now: () => number;
+	#sending = false;
+	#tries = 0;
+	#timer: ReturnType<typeof setTimeout> | undefined;
+	#lastAt = 0;
+	/** Forms whose page waits for the answer. */
+	#asked = $state.raw<Readonly<Record<string, (came: Came) => void>>>({});
+
+	constructor(hands: Hands) {
+		this.#hands = hands;
+		this.#send = hands.send;
+		this.#now = hands.now ?? Date.now;
+	}
+
+	/** Looks what an earlier page put by, and sends it. */
+	async open(): Promise<void> {
+		this.#look();
+		await this.flush();
+	}
+
+	get waiting(): readonly Unsent[] {
+		return this.unsent.filter(({ answer }) => answer === undefined);
+	}
+
+	/** Those that are told as not sent: not one that is just on its way. */
+	get late(): readonly Unsent[] {
+		return this.unsent.filter(({ once }) => !(once in this.#asked));
+	}
+
+	/** Puts a form by and sends it after those that wait; `later: false`: it is sent now, or not at all. */
+	async post(posted: Posted, { later = true } = {}): Promise<Came> {
+		const { shelf, place } = this.#hands;
+		this.#lastAt = Math.max(this.#now(), this.#lastAt + 1);
+		const unsent: Unsent = { ...posted, once: randomKey(), at: this.#lastAt };
+		this.notDone = false;
+		if (!later) return this.#sendPlainly(unsent);
+		this.full = !putUnsent(shelf, place, unsent);
+		if (this.full) return this.#sendPlainly(unsent);
+		const came = new Promise<Came>((resolve) => (this.#asked = { ...this.#asked, [unsent.once]: resolve }));
+		this.#look();
+		void this.flush();
+		return came;
+	}
+
+	/** Sends everything that waits, one after another, until something is not received. */
+	async flush(): Promise<void> {
+		if (this.#sending) return;
+		this.#sending = true;
+		clearTimeout(this.#timer);
+		let others = false;
+		this.#look();
+		for (let next = this.waiting[0]; next; next = this.waiting[0]) {
+			const sent = await this.#send(next.action, { ...next.fields, once: next.once });
+			this.away = sent.away;
+			if (sent.away) break;
+			this.#tries = 0;
+			if (asksToSignIn(sent.answer)) {
+				this.#tell(next, { result: sent.answer });
+				break;
+			}
+			others = !this.#answered(next, sent.answer) || others;
+		}
+		this.#sending = false;
+		for (const { once } of this.waiting) this.#tell({ once }, 'waits');
+		if (this.waiting.length > 0) this.#tryAgain();
+		if (others) await this.#hands.received();
+	}
+
+	/** Sends one that was answered otherwise than wished once more: over what stands now, or as a new one where that is gone. */
+	async keepMine(unsent: Unsent): Promise<void> {
+		const { answer, ...mine } = unsent;
+		const { alteration: _, observation: __, revision: ___, ...anew } = mine.fields;
+		const fields =
+			answer?.status === 404
+				? anew
+				: { ...mine.fields, ...(answer?.revision !== undefined && { revision: String(answer.revision) }) };
+		putUnsent(this.#hands.shelf, this.#hands.place, { ...mine, fields });
+		await this.flush();
+	}
+
+	/** Lets a form go that is not wanted any more. */
+	letGo(unsent: Unsent): void {
+		takeUnsent(this.#hands.shelf, this.#hands.place, unsent);
+		this.#look();
+	}
+
+	/** Stops trying: the page is left. What waits is sent when it is opened again. */
+	stop(): void {
+		clearTimeout(this.#timer);
+	}
+
+	/** Whether the form's own page has been told the answer; else it stays to be looked at where it was not kept. */
+	#answered(unsent: Unsent, result: FormResult): boolean {
+		const { shelf, place } = this.#hands;
+		const told = this.#tell(unsent, { result });
+		if (wasKept(result) || (told && result.type === 'failure')) takeUnsent(shelf, place, unsent);
+		else putUnsent(shelf, place, { ...unsent, answer: answeredOf(result) });
+		this.#look();
+		return told;
+	}
+
+	#tell({ once }: { readonly once: string }, came: Came): boolean {
+		const { [once]: asked, ...others } = this.#asked;
+		this.#asked = others;
+		asked?.(came);
+		return asked !== undefined;
+	}
+
+	async #sendPlainly(unsent: Unsent): Promise<Came> {
+		const sent = await this.#send(unsent.action, { ...unsent.fields, once: unsent.once });
+		this.away = sent.away;
+		this.notDone = sent.away;
+		return sent.away ? 'not put by' : { result: sent.answer };
+	}
+
+	#tryAgain(): void {
+		const pause = pauses[Math.min(this.#tries++, pauses.length - 1)];
+		clearTimeout(this.#timer);
+		this.#timer = setTimeout(() => void this.flush(), pause);
+	}
+
+	#look(): void {
+		this.unsent = unsentOf(this.#hands.shelf, this.#hands.place);
+	}
+}
