@@ -3,7 +3,6 @@ import { dayWords } from '$lib/ui/day-words.ts';
 import { afterCommand } from '$lib/ui/fitting/commands.ts';
 import { choosing } from '$lib/ui/fitting/choosing.ts';
 import { addressOf, field, type Typed } from '$lib/ui/fitting/typed.ts';
-import { fittingView } from '$lib/ui/fitting/view/fitting-view.ts';
 import { keptView } from '$lib/ui/fitting/view/kept-view.ts';
 import { shorthandAsked } from '$lib/ui/fitting/view/shorthand-asked.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
@@ -11,10 +10,11 @@ import type { HeadData } from '$lib/ui/head.ts';
 import { pinsMissing } from '$lib/measure/cautions.ts';
 import type { GarmentPage } from '$lib/server/journal/pages.ts';
 import type { Fitting } from '$lib/server/journal/records.ts';
-import { error, redirect } from '@sveltejs/kit';
+import { redirect } from '@sveltejs/kit';
 import { closeFitting, countPins } from './close.ts';
 import { foundFitting } from './found-fitting.ts';
 import { groundOf } from './ground-of.ts';
+import { handsAt } from './hands.ts';
 import { keepAlteration } from './keep.ts';
 import { answerable, askedAgain, seenRows } from './lists.ts';
 import { fittingNotes, wornName } from './notes.ts';
@@ -22,9 +22,10 @@ import { giveVerdict, keepObservation } from './observe.ts';
 import { leaveOut, move, takeUp } from './order.ts';
 import { seenPlaces } from './seen-places.ts';
 import { redoStep, stepsTold, undoStep } from './steps.ts';
+import { saysNothing, viewAsked } from './view-asked.ts';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = async ({ locals: { journal }, params, url, parent }) => {
+export const load: PageServerLoad = async ({ locals: { journal }, params, url, parent, cookies, isDataRequest }) => {
 	const { unit } = await parent();
 	const { page, contents } = foundFitting(journal, params);
 	const { fitting } = contents;
@@ -37,8 +38,9 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 	const kept = keptView(ground);
 	const line = fitting.closedAt === null ? shorthandAsked(kept, asked) : undefined;
 	if (line && 'typed' in line) redirect(303, url.pathname + addressOf(line.typed));
-	const view = fittingView(kept, line ? choosing(asked) : asked);
-	if ('notThere' in view) error(404, view.notThere);
+	const hands = handsAt(journal, fitting.id, cookies);
+	const left = fitting.closedAt === null && saysNothing(asked) ? hands.own?.typed : undefined;
+	const view = viewAsked(kept, { asked: line ? choosing(asked) : asked, left, again: isDataRequest });
 	const { side } = view;
 	const name = fittingName(fitting);
 	const here = `/garments/${page.garment.id}/fittings/${fitting.id}`;
@@ -72,6 +74,8 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		wholeRevision: fitting.wholeRevision,
 		notes: fittingNotes(page, fitting, journal.version(page.garment.id, fitting.on)!.draft, unit),
 		steps: stepsTold(journal.steps(fitting.id), preview.before, unit),
+		hands: hands.heard,
+		held: hands.others.map(({ number, savedAt }) => ({ number, since: clockWords(new Date(savedAt)) })),
 		ground,
 		view,
 		line,
