@@ -64,23 +64,29 @@ export function moveAlong<A extends AlterationBase>(
 	return { draft: { ...draft, pieces }, touched, remarks };
 }
 
+/** A pin this near to the end of a mouth or pleat is at it, mm. */
+const besideMouth = 1e-3;
+
 function moveOf({ piece, edge, reversed, startsAt, length }: RunPart, along: AmountAlong): EdgeMove | undefined {
 	const greatest = along.greatestBetween(startsAt, startsAt + length);
 	if (greatest === 0) return undefined;
 	if (along.even) return { amount: along.value(startsAt), breaks: [], greatest };
 	const stitched = stitchedAlong(piece, edge);
 	const onRun = (s: number) => startsAt + (reversed ? length - stitched.to(s) : stitched.to(s));
-	const breaks = along.positions
+	// At the end of a mouth the amount bends more than at a pin a hair beside it, so that the pin is no place of its own.
+	const mouths = [...piece.darts, ...piece.pleats]
+		.filter((one) => one.edge === edge.id)
+		.flatMap(({ from, to }) => [from, to]);
+	const pins = along.positions
 		.filter((at) => at > startsAt && at < startsAt + length)
 		.map((at) => fromStitched(piece, edge, reversed ? startsAt + length - at : at - startsAt))
-		.sort((a, b) => a - b);
-	const folded = [...piece.darts, ...piece.pleats].filter((one) => one.edge === edge.id);
+		.filter((s) => mouths.every((mouth) => Math.abs(mouth - s) > besideMouth));
 	return {
 		amount: {
 			value: (s) => along.value(onRun(s)),
 			slope: (s) => (reversed ? -1 : 1) * along.slope(onRun(s)) * stitched.rate(s)
 		},
-		breaks: [...breaks, ...folded.flatMap(({ from, to }) => [from, to])].sort((a, b) => a - b),
+		breaks: [...pins, ...mouths].sort((a, b) => a - b),
 		greatest
 	};
 }
