@@ -13,6 +13,8 @@ declare global {
 			/** The fields that it stands for, and the question part of its address. */
 			typed?: Readonly<Record<string, string>>;
 			address?: string;
+			/** The wearer's side that is shown. */
+			side?: string;
 		}
 		interface Locals {
 			journal: Journal;

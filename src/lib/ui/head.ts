@@ -18,7 +18,7 @@ export interface HeadData {
 	/** “Kept as you go, 2.32 pm”: a tick and these words. */
 	readonly kept?: string;
 	/** A pair of links that takes the place of the unit in the head of narrow screens: the wearer's right and left. */
-	readonly sides?: readonly (HeadLink & { readonly here?: boolean })[];
+	readonly sides?: readonly (HeadLink & { readonly here?: boolean; readonly side: string; readonly only?: string })[];
 	/** Offers “Dim the page”. */
 	readonly dim?: boolean;
 }
@@ -28,4 +28,9 @@ export interface ShellData {
 	readonly unit: Unit;
 	readonly dim: boolean;
 	readonly head?: HeadData;
+}
+
+/** A head of a page that has turned to the other side since it was sent. */
+export function turnedTo(head: HeadData, side: string): HeadData {
+	return head.sides ? { ...head, sides: head.sides.map((one) => ({ ...one, here: one.side === side })) } : head;
 }

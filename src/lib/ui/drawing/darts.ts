@@ -8,6 +8,8 @@ import { between, minus, plus, times, unit } from './vectors.ts';
 /** A dart of either sort as it lies in the drawing, px: two legs that run the same way, and the fold between them. */
 export interface LaidDart {
 	readonly id: string;
+	/** “Front, First dart”. */
+	readonly name: string;
 	readonly one: Path;
 	readonly other: Path;
 	readonly fold: readonly [Point, Point];
@@ -21,6 +23,7 @@ export function laidDarts(piece: Piece, motion: Motion): readonly LaidDart[] {
 		const point = movePoint(motion, dart.point);
 		return {
 			id: dart.id,
+			name: `${piece.name}, ${dart.name}`,
 			one: movePath(motion, from),
 			other: movePath(motion, to),
 			fold: [movePoint(motion, foldAt), point] as const,
@@ -30,7 +33,14 @@ export function laidDarts(piece: Piece, motion: Motion): readonly LaidDart[] {
 	const inner = piece.foldDarts.map((dart) => {
 		const { left, right } = foldDartLegs(dart);
 		const ends = [movePoint(motion, dart.ends[0]), movePoint(motion, dart.ends[1])] as const;
-		return { id: dart.id, one: movePath(motion, left), other: movePath(motion, right), fold: ends, awls: ends };
+		return {
+			id: dart.id,
+			name: `${piece.name}, ${dart.name}`,
+			one: movePath(motion, left),
+			other: movePath(motion, right),
+			fold: ends,
+			awls: ends
+		};
 	});
 	return [...open, ...inner];
 }
@@ -61,6 +71,7 @@ function drawn(dart: LaidDart, state: DartScene['state']): DartScene {
 	const back = pathText(reversedPath(dart.other)).replace('M', 'L');
 	return {
 		id: dart.id,
+		name: dart.name,
 		state,
 		area: `${pathText(dart.one)}${back}Z`,
 		legs: legsText(dart),

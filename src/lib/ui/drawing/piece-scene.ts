@@ -134,6 +134,7 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 			notches: thin ? '' : notchesText(placed, cutPath, over),
 			marks: thin ? '' : piece.marks.map((mark) => pointMark(laidMark(mark, motion))).join(''),
 			words: [],
+			...(!thin && { motion }),
 			edges: thin
 				? []
 				: piece.edges.map((edge) => ({

@@ -126,6 +126,7 @@ function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): 
 		number: pin.number,
 		feature: pin.feature,
 		way: pin.way,
+		at: place.at,
 		shaft: room.thin ? '' : shaftThrough(place.at, head, direction, r),
 		head,
 		radius: r,

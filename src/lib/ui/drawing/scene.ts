@@ -1,5 +1,5 @@
 import type { Unit } from '../../measure/units.ts';
-import type { Point } from './engine.ts';
+import type { Motion, Point } from './engine.ts';
 
 /**
  * A drawing as plain data: everything in px of the drawing at its own size, x to the right and y down; lines as SVG path
@@ -75,6 +75,8 @@ export interface PieceScene {
 	readonly notches: string;
 	readonly marks: string;
 	readonly words: readonly Word[];
+	/** From the piece's own mm to px; absent in thin drawings, where nothing is tapped. */
+	readonly motion?: Motion;
 	/** Each edge as a line to be tapped. */
 	readonly edges: readonly { readonly edge: string; readonly name: string; readonly path: string }[];
 }
@@ -88,6 +90,8 @@ export interface ShortScene {
 
 export interface DartScene {
 	readonly id: string;
+	/** “Front, First dart”. */
+	readonly name: string;
 	readonly state: 'as it was' | 'new' | 'changed' | 'gone';
 	readonly area: string;
 	readonly legs: string;
@@ -140,6 +144,8 @@ export interface PinScene {
 	readonly way: Way;
 	/** Two strokes: over, (under the line,) over. */
 	readonly shaft: string;
+	/** Where it goes through the line. */
+	readonly at: Point;
 	readonly head: Point;
 	readonly radius: number;
 	/** “in 1/4”; empty only in thin drawings, whose lists say it. */
@@ -148,4 +154,21 @@ export interface PinScene {
 	readonly labelAnchor: 'start' | 'middle' | 'end';
 	/** A short arrow in the way of the move, where the band itself is narrow. */
 	readonly arrow?: string;
+}
+
+/** A place of the line in the hand, to be chosen on the drawing. */
+export interface Spot {
+	/** As the fields name it. */
+	readonly key: string;
+	/** “Waist line”; and with what is pinned there, “Waist line, in 1/4 inch”. */
+	readonly name: string;
+	readonly says: string;
+	/** mm, without sign. */
+	readonly amount: number;
+	readonly here: boolean;
+	/** `front/side` */
+	readonly edge: string;
+	/** px; and a tick across the line there. */
+	readonly at: Point;
+	readonly across: readonly [Point, Point];
 }

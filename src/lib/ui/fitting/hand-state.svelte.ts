@@ -66,7 +66,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 	let stamped: Typed | undefined;
 
 	const address = () => sent().here + addressOf(typed);
-	const state = (): App.PageState => ({ typed, address: addressOf(typed) });
+	const state = (): App.PageState => ({ typed, address: addressOf(typed), side: view.side });
 
 	/** Brings the address of this entry of the history up to what is typed. */
 	function follow() {
@@ -100,6 +100,13 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		pushState(address(), state());
 	}
 
+	/** Chooses a place of the line in the hand, which gets it if it had not. */
+	function choosePlace(key: string | undefined) {
+		if (key === undefined) return;
+		const places = (view.typed.places ?? '').split(' ').filter((one) => one !== '' && one !== key);
+		change({ ...view.typed, places: [...places, key].join(' '), here: key });
+	}
+
 	function step(from: readonly Typed[]): Typed | undefined {
 		field = '';
 		clearTimeout(timer);
@@ -123,9 +130,33 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		},
 		change,
 		choose,
+		/** A change that the rest of the page is told of at once: the other side. */
+		show(next: Typed) {
+			change(next);
+			follow();
+		},
 		/** What a button of the form asks for, with the fields as they are. */
 		command(fields: Typed) {
 			if (live) change(live.afterCommand(fields, sent().ground.unit));
+		},
+		/** Steps a field (`amount.level:waist`) by so many steps; its place becomes the chosen one. */
+		stepBy(name: string, by: number) {
+			if (!live) return;
+			let next = typed;
+			for (let i = 0; i < Math.abs(by); i++)
+				next = live.afterCommand({ ...next, do: `${by > 0 ? 'up' : 'down'}:${name}` }, sent().ground.unit);
+			change(next);
+		},
+		choosePlace,
+		/** A place of the line in the hand where its drawing was tapped: on an edge, in the piece's own mm. */
+		tap(edge: string, point: readonly [number, number]) {
+			const { target } = view.hand;
+			if (live && kept && target) choosePlace(live.placeTapped(kept.after, target, edge, point, sent().ground.unit));
+		},
+		/** The same where the seam laid straight was tapped: mm from its start. */
+		tapAlong(at: number) {
+			const { target } = view.hand;
+			if (live && kept && target) choosePlace(live.placeAlong(kept.after, target, at, sent().ground.unit));
 		},
 		/** A line of shorthand; answers what was not understood. */
 		write(line: string) {

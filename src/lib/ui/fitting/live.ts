@@ -3,6 +3,7 @@
  * greater part of it. Until then every link and button asks the server, which computes the same.
  */
 export { afterCommand } from './commands.ts';
+export { placeAlong, placeTapped } from './view/place-tapped.ts';
 export { fittingView } from './view/fitting-view.ts';
 export { keptView } from './view/kept-view.ts';
 export { shorthandAsked } from './view/shorthand-asked.ts';

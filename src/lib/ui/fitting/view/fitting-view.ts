@@ -5,7 +5,8 @@ import { inHand, type InHand, type NotThere } from './in-hand.ts';
 import type { KeptView } from './kept-view.ts';
 import { linksOf } from './links.ts';
 import { pinnedRows } from './pinned-rows.ts';
-import { closeScene, sideShown, tableScene } from './scenes.ts';
+import { closeScene, selectedEdges, sideShown, tableScene } from './scenes.ts';
+import { spotsOn } from './spots.ts';
 import { toldOf } from './told.ts';
 
 /** What the fitting page shows while these fields are typed. */
@@ -20,6 +21,8 @@ export function fittingView(kept: KeptView, typed: Typed): FittingView | NotTher
 function viewOf(held: InHand) {
 	const side = sideShown(held.typed);
 	const { typed, hand, number, editing, fixed, read } = held;
+	const scene = tableScene(held, side);
+	const close = closeScene(held, side);
 	return {
 		typed,
 		side,
@@ -28,8 +31,13 @@ function viewOf(held: InHand) {
 		...(editing && { editing: { id: editing.id, revision: editing.revision } }),
 		...(fixed !== undefined && { fixed }),
 		problems: read && 'problems' in read ? whileTyping(read.problems, typed) : {},
-		scene: tableScene(held, side),
-		close: closeScene(held, side),
+		scene,
+		close,
+		/** The places of the line in the hand on the table, and close. */
+		spots: spotsOn(scene, held),
+		closeSpots: close ? spotsOn(close, held) : [],
+		/** The edges that chalk is rubbed along. */
+		selected: selectedEdges(held),
 		links: linksOf(held),
 		told: toldOf(held),
 		pinned: pinnedRows(held),

@@ -46,6 +46,8 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 	const here = `/garments/${page.garment.id}/fittings/${fitting.id}`;
 	const sides = (['right', 'left'] as const).map((one) => ({
 		name: one === 'right' ? 'Right' : 'Left',
+		side: one,
+		only: 'side',
 		href: here + addressOf(view.typed, { side: one }),
 		here: one === side
 	}));

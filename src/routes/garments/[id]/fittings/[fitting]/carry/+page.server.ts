@@ -98,6 +98,7 @@ const waitsItself = ['unplaced', 'not-read', 'no-place', 'no-join', 'too-tight']
 const sidesOf = (side: string) =>
 	(['right', 'left'] as const).map((one) => ({
 		name: one === 'right' ? 'Right' : 'Left',
+		side: one,
 		href: `?side=${one}`,
 		here: one === side
 	}));
