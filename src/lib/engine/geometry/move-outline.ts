@@ -135,8 +135,13 @@ function joinRing(stretches: readonly Stretch[], edges: readonly Path[]): readon
 			return before.after > after.before
 				? unjoined(ring[(i + ring.length - 1) % ring.length], stretch)
 				: unjoined(stretch, ring[(i + 1) % ring.length]);
+		// Named one by one: a spread takes several times as long, and this is done at every corner of every moved piece.
 		joinedUp.push({
-			...stretch,
+			edge: stretch.edge,
+			path: stretch.path,
+			from: stretch.from,
+			to: stretch.to,
+			amount: stretch.amount,
 			start: before.after,
 			startAt: before.point,
 			finish: after.before,

@@ -52,15 +52,20 @@ export function pathEnd(path: Path): Point {
 
 /** Several paths as one; each must start where the one before ends, to the bit. What they were measured to be is not measured again. */
 export function chained(paths: readonly Path[]): Path {
-	const whole = paths.flat();
+	const whole = joinedLists(paths);
 	measuresOf(whole).parts = paths;
 	return whole;
 }
 
+function joinedLists<T>(lists: readonly (readonly T[])[]): T[] {
+	return ([] as T[]).concat(...lists);
+}
+
 function segmentLengths(path: Path): readonly number[] {
 	const measures = measuresOf(path);
-	return (measures.lengths ??=
-		measures.parts?.flatMap(segmentLengths) ?? path.map((segment) => segmentLength(segment, lengthAccuracy)));
+	return (measures.lengths ??= measures.parts
+		? joinedLists(measures.parts.map(segmentLengths))
+		: path.map((segment) => segmentLength(segment, lengthAccuracy)));
 }
 
 /** Arc length where each segment starts, in mm, and last the length of the whole: one more number than segments. */
@@ -226,7 +231,7 @@ function startingAt(segment: Segment, start: Point): Segment {
 /** The box of each segment, exact to rounding. */
 export function segmentBoxes(path: Path): readonly Box[] {
 	const measures = measuresOf(path);
-	return (measures.boxes ??= measures.parts?.flatMap(segmentBoxes) ?? path.map(segmentBox));
+	return (measures.boxes ??= measures.parts ? joinedLists(measures.parts.map(segmentBoxes)) : path.map(segmentBox));
 }
 
 /** The smallest upright box that holds the path, exact to rounding. */
