@@ -87,6 +87,13 @@ test('photographs are off until the wearer was asked; then one is added, marked,
 	await expect(page.getByText('taken in a mirror, turned over')).toBeVisible();
 	expect((await pinned()).x).toBeCloseTo(0.75, 1.5);
 
+	// It lies on the table of the fitting as a small print, with its pin, and leads here.
+	const here = page.url();
+	await page.goto(here.replace(/\/photos\/.*$/, ''));
+	await expect(page.getByRole('link', { name: '1 photo: add, or mark' })).toHaveAttribute('href', /\/photos$/);
+	await page.getByRole('link', { name: /^Photo 1\. marked: Place 1, hook and eye here/ }).click();
+	await expect(page).toHaveURL(here);
+
 	await row.locator('summary').click();
 	await row.getByRole('button', { name: 'Move Place 1 up' }).click();
 	await expect.poll(async () => (await pinned()).y).toBeLessThan(0.47);

@@ -20,6 +20,7 @@ import { answerable, askedAgain, seenRows } from './lists.ts';
 import { fittingNotes, wornName } from './notes.ts';
 import { giveVerdict, keepObservation } from './observe.ts';
 import { leaveOut, move, takeUp } from './order.ts';
+import { photosTold } from './photos-told.ts';
 import { seenPlaces } from './seen-places.ts';
 import { redoStep, stepsTold, undoStep } from './steps.ts';
 import { saysNothing, viewAsked } from './view-asked.ts';
@@ -81,6 +82,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		ground,
 		view,
 		line,
+		photos: fitting.kind === 'table' ? undefined : photosTold(journal, params, unit),
 		seen: seenRows(contents, preview.before),
 		seenPlaces: seenPlaces(preview.before),
 		asked: askedAgain(page, contents, preview.before),
