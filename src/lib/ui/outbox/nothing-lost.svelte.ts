@@ -1,5 +1,6 @@
 import { browser } from '$app/environment';
 import { afterNavigate, invalidateAll } from '$app/navigation';
+import { navigating } from '$app/state';
 import { onMount } from 'svelte';
 import type { FittingGround } from '../fitting/ground.ts';
 import type { FittingView } from '../fitting/view/fitting-view.ts';
@@ -52,8 +53,12 @@ export function nothingLost(shown: () => Shown) {
 			return shown().here;
 		},
 		send: sendFields,
-		received: invalidateAll
+		received: reread
 	});
+	/** Not while the page is on its way elsewhere, which would be broken off: what it comes to is read then anyway. */
+	async function reread(): Promise<void> {
+		if (navigating.to === null && !outbox.asking) await invalidateAll();
+	}
 	const hand = holdHand({
 		shelf,
 		get place() {
@@ -91,7 +96,7 @@ export function nothingLost(shown: () => Shown) {
 			heard: (now) => {
 				hand.again();
 				if (outbox.waiting.length > 0) void outbox.flush();
-				else if (now?.whole !== shown().wholeRevision || now.hands !== shown().hands) void invalidateAll();
+				else if (now?.whole !== shown().wholeRevision || now.hands !== shown().hands) void reread();
 			}
 		});
 		return () => {

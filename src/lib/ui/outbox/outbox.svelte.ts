@@ -69,6 +69,11 @@ export class Outbox {
 		return this.unsent.filter(({ answer }) => answer === undefined);
 	}
 
+	/** Whether a form of this page is on its way. */
+	get asking(): boolean {
+		return Object.keys(this.#asked).length > 0;
+	}
+
 	/** Those that are told as not sent: not one that is just on its way. */
 	get late(): readonly Unsent[] {
 		return this.unsent.filter(({ once }) => !(once in this.#asked));
