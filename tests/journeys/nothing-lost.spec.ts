@@ -106,6 +106,19 @@ test('a page that is closed half-way has the hand again when it is opened, here 
 	await other.goto(fitting);
 	await expect(other.getByText('Alteration 1 is in the hand on another device')).toBeVisible();
 	await expect(howMuch(other, 'Waist line')).toHaveCount(0);
+
+	// Two that hold the same, since the same minute, are told to a third.
+	await other.goto(typed);
+	await alive(other);
+	await howMuch(other, 'Waist line').fill('3/8');
+	const third = await (await browser.newContext()).newPage();
+	await expect(async () => {
+		await third.goto(fitting);
+		await expect(third.getByText('Alteration 1 is in the hand on another device')).toHaveCount(2, { timeout: 500 });
+	}).toPass();
+	await alive(third);
+	await expect(third.getByText('Alteration 1 is in the hand on another device')).toHaveCount(2);
+	await third.context().close();
 	await other.context().close();
 
 	await again.goto(fitting);
