@@ -17,7 +17,11 @@ export { outlineOf, pieceArea } from './draft/outline.ts';
 // Places, levels, darts and seams as they lie on a draft
 export { findDart, findEdge, findFoldDart, findPiece, findSeam, levelsOf } from './draft/find.ts';
 export { sideOfName, undividedName } from './draft/undivided-name.ts';
-export { findPlace, findPlaceOnSeam } from './draft/place.ts';
+export { findInnerPoint, findPlace, findPlaceOnSeam } from './draft/place.ts';
+export { heightAbove, lineAcross, placeBeside, plumbBelow } from './draft/line-across.ts';
+export { piecesAcross } from './draft/pieces-across.ts';
+export type { PiecesAcross } from './draft/pieces-across.ts';
+export type { EndAcross } from './draft/line-across.ts';
 export { levelOnEdge, levelParts, levelSpan, levelWidth } from './draft/level.ts';
 export { dartLegs, foldDartLegs } from './draft/dart-legs.ts';
 export { seamRun, seamsOf } from './draft/seam.ts';

@@ -7,7 +7,6 @@ import { garmentRounds } from '../draft/round.ts';
 import { runLength } from '../draft/seam.ts';
 import type { Draft, Seam } from '../draft/types.ts';
 import { undividedName } from '../draft/undivided-name.ts';
-import { kindOf } from './registry.ts';
 import type { AlterationBase, Outcome, Step } from './types.ts';
 
 /** What an alteration did, as the two drafts tell. */
@@ -27,8 +26,14 @@ export function stepOf(
 		alteration: alteration.id,
 		touched,
 		round: after === before ? [] : roundChanges(before, after),
-		neighbours: after === before ? [] : neighbourChanges(before, after, kindOf(alteration).names(alteration))
+		neighbours: after === before ? [] : neighbourChanges(before, after, seamOf(alteration))
 	};
+}
+
+/** The seam that it is made to: a piece may go by the same id. */
+function seamOf(alteration: AlterationBase): string | undefined {
+	const { seam } = alteration as { readonly seam?: unknown };
+	return typeof seam === 'string' ? undividedName(seam) : undefined;
 }
 
 /** Stitched length of an edge, intake of a dart, mm. */
@@ -56,14 +61,14 @@ function roundChanges(before: Draft, after: Draft): { level: string; change: num
 }
 
 /** The other seams whose sides have another length; those of pieces that are the same are not asked. */
-function neighbourChanges(before: Draft, after: Draft, named: readonly string[]) {
+function neighbourChanges(before: Draft, after: Draft, named: string | undefined) {
 	const changed = new Set<string>();
 	for (const piece of after.pieces) if (findPiece(before, piece.id) !== piece) changed.add(piece.id);
 	const changes: { seam: string; side: 'a' | 'b'; change: number }[] = [];
 	for (const seam of after.seams) {
 		const old = findSeam(before, seam.id) ?? findSeam(before, undividedName(seam.id));
 		if (!old || (old === seam && !piecesOf(seam).some((id) => changed.has(id)))) continue;
-		if (named.includes(undividedName(seam.id))) continue;
+		if (named === undividedName(seam.id)) continue;
 		for (const side of ['a', 'b'] as const) {
 			const run = seam[side];
 			const oldRun = old[side];

@@ -1,15 +1,18 @@
 /** Slash and open, or pin a fold across: cuts each piece from one place to another and moves the part without `keep`. */
 import { z } from 'zod';
 import { findPiece, splitName } from '../../draft/find.ts';
+import { floorToTape, inchesBelow } from '../../draft/say.ts';
 import { undividedName } from '../../draft/undivided-name.ts';
 import type { Draft } from '../../draft/types.ts';
 import { amount, edgePlace, feature, id, mirroredPlace, on } from '../fields.ts';
 import { placeOnPart } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
-import { isRefused } from '../refusal.ts';
+import { isRefused, refused } from '../refusal.ts';
 import { partSides, reachedPieces } from '../sides.ts';
 import { slash, type CutEnd, type Slash } from '../slash.ts';
-import type { AlterationBase, On, Remark } from '../types.ts';
+import type { AlterationBase, On, Outcome, Remark } from '../types.ts';
+
+type Refused = Extract<Outcome, { refused: unknown }>;
 
 export interface SpreadAlteration extends AlterationBase {
 	readonly kind: 'spread';
@@ -53,27 +56,56 @@ export const spread: Kind<SpreadAlteration> = {
 		cuts: alteration.cuts.map((cut) => ({ ...cut, from: mirroredEnd(cut.from), to: mirroredEnd(cut.to) }))
 	}),
 	carry(draft, alteration) {
-		let result = draft;
-		const touched: { feature: string; greatestMove: number }[] = [];
-		const remarks: Remark[] = [];
-		const nothing = spread.isNothing(alteration);
-		for (const cut of alteration.cuts) {
-			const reached = reachedPieces(result, cut.piece, nothing ? 'both' : alteration.on);
-			if (isRefused(reached)) return reached;
-			result = reached.draft;
-			for (const pieceId of reached.pieces) {
-				for (const part of cutsOnPart(result, pieceId, cut, alteration.on)) {
-					const opened = slash(result, pieceId, part);
-					if (isRefused(opened)) return opened;
-					result = opened.draft;
-					touched.push(...opened.touched);
-					remarks.push(...opened.remarks);
-				}
-			}
-		}
-		return nothing ? { draft, touched: [], remarks: [] } : { draft: result, touched, remarks };
+		const outcome = cutAll(draft, alteration);
+		return isRefused(outcome) && outcome.refused.code === 'fold-runs-off'
+			? withTheMost(draft, alteration, outcome)
+			: outcome;
 	}
 };
+
+function cutAll(draft: Draft, alteration: SpreadAlteration): Outcome {
+	let result = draft;
+	const touched: { feature: string; greatestMove: number }[] = [];
+	const remarks: Remark[] = [];
+	const nothing = spread.isNothing(alteration);
+	for (const cut of alteration.cuts) {
+		const reached = reachedPieces(result, cut.piece, nothing ? 'both' : alteration.on);
+		if (isRefused(reached)) return reached;
+		result = reached.draft;
+		for (const pieceId of reached.pieces) {
+			for (const part of cutsOnPart(result, pieceId, cut, alteration.on)) {
+				const opened = slash(result, pieceId, part);
+				if (isRefused(opened)) return opened;
+				result = opened.draft;
+				touched.push(...opened.touched);
+				remarks.push(...opened.remarks);
+			}
+		}
+	}
+	return nothing ? { draft, touched: [], remarks: [] } : { draft: result, touched, remarks };
+}
+
+/** Halvings in search of the most that can be folded away: a thousandth of what was asked. */
+const halvings = 10;
+
+/** The refusal of a fold that would use up an edge, with the most of it that would not. */
+function withTheMost(draft: Draft, alteration: SpreadAlteration, { refused: refusal }: Refused): Outcome {
+	const deepest = Math.max(
+		...alteration.cuts.flatMap(({ gapFrom = 0, gapTo = 0 }) => [Math.abs(gapFrom), Math.abs(gapTo)])
+	);
+	const scaled = (mm: number) => spread.scaled!(alteration, mm / deepest);
+	let [works, fails] = [0, deepest];
+	for (let i = 0; i < halvings; i++) {
+		const middle = (works + fails) / 2;
+		if (isRefused(cutAll(draft, scaled(middle)))) fails = middle;
+		else works = middle;
+	}
+	const most = floorToTape(works);
+	if (most === 0) return { refused: refusal };
+	return refused('fold-runs-off', `${refusal.sentence} At most ${inchesBelow(most)} can be folded away there.`, [
+		scaled(most)
+	]);
+}
 
 function mirroredEnd(end: CutEnd): CutEnd {
 	return 'dart' in end ? end : mirroredPlace(end);

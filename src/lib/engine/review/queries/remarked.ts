@@ -9,13 +9,16 @@ import type { Query } from '../types.ts';
 /** How far on either side of a bridge its edge is redrawn, mm. */
 const reach = 40;
 
+/** A bridge that the tape does not show is none, mm: half of 1/16 in. */
+const unseen = 25.4 / 32;
+
 /**
  * What the carry itself remarked, apart from lost notches: an edge bridged straight where it was cut, an opening or an extension
  * that came out shorter than asked. A bridge is settled by smoothing the edge there. Figure: as remarked, mm.
  */
 export const remarked: Inquiry = ({ draft, options }) =>
 	(options.remarks ?? [])
-		.filter(({ code }) => code !== 'notch-lost')
+		.filter(({ code, figure = 0 }) => code !== 'notch-lost' && !(code === 'bridge' && figure < unseen))
 		.map(({ code, where, figure, sentence }): Query => ({
 			code,
 			severity: 'note',
