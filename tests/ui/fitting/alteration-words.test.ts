@@ -165,7 +165,7 @@ describe('an alteration is told by what it was made to, what was done, where, an
 			}
 		],
 		[
-			'Front, folded across 1/4″ at the side, to nothing at the front edge, both sides',
+			'Front, folded across 1/4″ at the side seam, to nothing at the front edge, on the waist line, both sides',
 			{
 				kind: 'spread',
 				cuts: [

@@ -65,11 +65,12 @@ describe('what the hand holds', () => {
 	test('seam first: what can be done to it', () => {
 		const hand = handOf(jacket, { seam: 'side' }, 'in');
 		expect(hand.target).toMatchObject({ name: 'Side seam', note: 'under-arm to front' });
-		expect(hand.acts.map(({ key }) => key)).toEqual(['took-in', 'let-out', 'moved-seam']);
+		expect(hand.acts.map(({ key }) => key)).toEqual(['took-in', 'let-out', 'moved-seam', 'marked']);
 		expect(handOf(jacket, { edge: 'front/neck' }, 'in').acts.map(({ key }) => key)).toEqual([
 			'new-dart',
 			'chalked',
-			'open-edge'
+			'open-edge',
+			'marked'
 		]);
 	});
 

@@ -6,6 +6,7 @@ export {
 	edgePairs,
 	findEdge,
 	findPiece,
+	findPlace,
 	flatten,
 	foldDartLegs,
 	levelSpan,
@@ -26,7 +27,7 @@ export {
 	tangentAt,
 	undividedName
 } from '../../engine/index.ts';
-export type { Box, Draft, Edge, Level, MarkKind, Motion, Path, Piece, Point } from '../../engine/index.ts';
+export type { Box, Draft, Edge, EdgePlace, Level, MarkKind, Motion, Path, Piece, Point } from '../../engine/index.ts';
 export { compare };
 
 /** A dart as `compare` measures it. */

@@ -13,7 +13,7 @@ export interface Act {
 	/** “took in”: said of one that is not read yet. */
 	readonly done: string;
 	/** What it is done to. */
-	readonly to: 'seam' | 'edge' | 'new-dart' | 'dart' | 'piece';
+	readonly to: 'seam' | 'edge' | 'new-dart' | 'dart' | 'across' | 'slash' | 'point';
 	/** Which way amounts go that are typed without a sign: cloth taken away, added, or as it is said beside them. */
 	readonly way: 'in' | 'out' | 'said';
 }
@@ -30,11 +30,11 @@ export const acts: readonly Act[] = [
 	act('moved-seam', 'move-seam', 'moved', 'seam', 'said'),
 	act('new-dart', 'new-dart', 'pinned out', 'new-dart', 'in'),
 	act('changed-dart', 'change-dart', 'changed', 'dart', 'said'),
-	act('folded-across', 'fold-across', 'folded across', 'piece', 'in'),
-	act('slashed', 'slash', 'slashed and opened', 'piece', 'out'),
+	act('folded-across', 'fold-across', 'folded across', 'across', 'in'),
+	act('slashed', 'slash', 'slashed and opened', 'slash', 'out'),
 	act('chalked', 'chalk', 'chalked', 'edge', 'said'),
 	act('open-edge', 'open-edge', 'changed', 'edge', 'said'),
-	act('marked', 'mark', 'marked', 'piece', 'said')
+	act('marked', 'mark', 'marked', 'point', 'said')
 ];
 
 export function findAct(key: string | null | undefined): Act | undefined {

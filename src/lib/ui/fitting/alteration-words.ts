@@ -2,17 +2,11 @@ import type { Draft } from '../../engine/index.ts';
 import type { Unit } from '../../measure/units.ts';
 import { findAct } from './acts.ts';
 import { atStart } from './casing.ts';
+import { bustSpreadWords, spreadWords } from './words/across.ts';
 import { dartSetWords, dartSwingWords, dartWords } from './words/dart.ts';
 import { edgeWords } from './words/edge.ts';
-import {
-	bustSpreadWords,
-	foldDartWords,
-	markWords,
-	smoothWords,
-	spreadWords,
-	trueDartWords,
-	trueSeamWords
-} from './words/inside.ts';
+import { foldDartWords, smoothWords, trueDartWords, trueSeamWords } from './words/inside.ts';
+import { markWords } from './words/mark.ts';
 import { seamWords } from './words/seam.ts';
 import type { AlterationAmount, Teller, Told } from './words/told.ts';
 

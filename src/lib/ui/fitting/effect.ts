@@ -14,8 +14,10 @@ import { mateSentences } from './mate-words.ts';
 import { neighbourSentences } from './neighbour-words.ts';
 import { placeKey } from './place-key.ts';
 import { placeName } from './place-words.ts';
-import { layerNames } from './words/seam.ts';
+import { bustSpreadSum, spreadSum } from './words/across.ts';
 import { dartIntake } from './words/dart.ts';
+import { markSum } from './words/mark.ts';
+import { layerNames } from './words/seam.ts';
 
 /** What one alteration does, in words and figures. */
 export interface Effect {
@@ -66,11 +68,21 @@ type Said = Pick<Effect, 'sum' | 'fold' | 'at'>;
 
 /** How each kind's amount is summed up; the others have their title and the rounds. */
 const sums: Readonly<
-	Record<string, ((draft: Draft, intent: never, options: Parameters<typeof effectOf>[2]) => Said) | undefined>
-> = { seam: seamSum, edge: edgeSum, dart: dartSum, 'dart-set': dartSetSum };
+	Record<string, ((draft: Draft, intent: never, options: Options, after: Draft) => Said) | undefined>
+> = {
+	seam: seamSum,
+	edge: edgeSum,
+	dart: dartSum,
+	'dart-set': dartSetSum,
+	spread: spreadSum,
+	'bust-spread': bustSpreadSum,
+	mark: markSum
+};
 
-function saidOf({ before, alteration }: CarriedOne, options: Parameters<typeof effectOf>[2]): Said {
-	return sums[alteration.kind]?.(before, alteration as never, options) ?? {};
+type Options = Parameters<typeof effectOf>[2];
+
+function saidOf({ before, after, alteration }: CarriedOne, options: Options): Said {
+	return sums[alteration.kind]?.(before, alteration as never, options, after) ?? {};
 }
 
 type Of<K extends Alteration['kind']> = Extract<Alteration, { kind: K }>;
@@ -87,11 +99,7 @@ function chosenPin<P extends { readonly at: Place }>(
 	);
 }
 
-function seamSum(
-	draft: Draft,
-	{ seam: id, on, pins }: Of<'seam'>,
-	{ unit, here, measured }: Parameters<typeof effectOf>[2]
-): Said {
+function seamSum(draft: Draft, { seam: id, on, pins }: Of<'seam'>, { unit, here, measured }: Options): Said {
 	const pin = chosenPin(pins, ({ a = 0, b = 0 }: SeamPin) => Math.max(Math.abs(a), Math.abs(b)), here);
 	const found = seamOf(draft, id);
 	if (!pin || !found) return {};
@@ -115,7 +123,7 @@ function seamSum(
 	};
 }
 
-function edgeSum(draft: Draft, intent: Of<'edge'>, { unit, here }: Parameters<typeof effectOf>[2]): Said {
+function edgeSum(draft: Draft, intent: Of<'edge'>, { unit, here }: Options): Said {
 	const pin = chosenPin(intent.pins, ({ move = 0 }: EdgePin) => Math.abs(move), here);
 	if (!pin) return {};
 	const along = { of: 'edge', id: intent.edge } as const;
@@ -124,15 +132,11 @@ function edgeSum(draft: Draft, intent: Of<'edge'>, { unit, here }: Parameters<ty
 	return { sum: sayEdge(pin.move ?? 0, word, unit), at: intent.pins.length === 1 ? 'All along' : name };
 }
 
-function dartSum(_draft: Draft, { intake, on }: Of<'dart'>, { unit }: Parameters<typeof effectOf>[2]): Said {
+function dartSum(_draft: Draft, { intake, on }: Of<'dart'>, { unit }: Options): Said {
 	return intake ? { sum: sayDart({ intake, on, unit }) } : {};
 }
 
-function dartSetSum(
-	draft: Draft,
-	{ dart, intake, on }: Of<'dart-set'>,
-	{ unit }: Parameters<typeof effectOf>[2]
-): Said {
+function dartSetSum(draft: Draft, { dart, intake, on }: Of<'dart-set'>, { unit }: Options): Said {
 	if (intake === undefined) return {};
 	const change = intake - (dartIntake(draft, dart) ?? intake);
 	return Math.abs(change) < 0.05 || intake === 0 ? {} : { sum: sayDart({ intake, on, unit }) };

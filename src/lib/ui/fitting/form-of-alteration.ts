@@ -4,6 +4,9 @@ import type { Unit } from '../../measure/units.ts';
 import type { Intent } from './alteration-words.ts';
 import { findAct } from './acts.ts';
 import { seamOf } from './feature-names.ts';
+import { spreadFields } from './form-of-across.ts';
+import { bustSlashFields } from './form-of-bust-slash.ts';
+import { markFields } from './form-of-mark.ts';
 import { placeKey } from './place-key.ts';
 import { readingFields, type ReadingsRead } from './read-readings.ts';
 import { lengthTyped, type Typed } from './typed.ts';
@@ -24,7 +27,15 @@ type Of<K extends Alteration['kind']> = Extract<Alteration, { kind: K }>;
 /** How the fields of each kind are written; others have no form. */
 const writers: Readonly<
 	Record<string, ((draft: Draft, intent: never, recorded: Recorded, unit: Unit) => Typed | undefined) | undefined>
-> = { seam: seamFields, edge: edgeFields, dart: dartFields, 'dart-set': dartSetFields };
+> = {
+	seam: seamFields,
+	edge: edgeFields,
+	dart: dartFields,
+	'dart-set': dartSetFields,
+	spread: spreadFields,
+	'bust-spread': (draft, intent: Of<'bust-spread'>, _recorded, unit) => bustSlashFields(draft, intent, unit),
+	mark: (draft, intent: Of<'mark'>, _recorded, unit) => markFields(draft, intent, unit)
+};
 
 /**
  * An alteration as the fields of its form; read again they give the same alteration. `draft` is what it is carried to, before

@@ -5,14 +5,17 @@ import { parseLength } from '../../measure/parse-length.ts';
 import { readReadings } from '../../measure/readings.ts';
 import type { Unit } from '../../measure/units.ts';
 import { lying } from '../drawing/pins-of-alteration.ts';
+import { acrossInHand, type AcrossInHand } from './across-in-hand.ts';
 import { acts, findAct, type Act } from './acts.ts';
+import { armholeEdges } from './armhole-edges.ts';
 import { atStart, inSentence } from './casing.ts';
 import { dartOf, edgeOf, seamOf } from './feature-names.ts';
+import { bustInHand, markInHand, type BustInHand, type MarkInHand } from './mark-in-hand.ts';
 import { placesOf, furtherPlaces, usualPlaces, type PlaceOffered } from './places-offered.ts';
 import { readPlaceKeys } from './place-key.ts';
 import type { Along } from './place-words.ts';
 import { hasReadings, readingFields } from './read-readings.ts';
-import { armholeEdges, fieldOf, isThere, targetsFor, type NamedTarget, type Target } from './targets.ts';
+import { fieldsOf, isThere, targetFields, targetsFor, type NamedTarget, type Target } from './targets.ts';
 import { field, type Typed } from './typed.ts';
 import { dartIntake } from './words/dart.ts';
 import { layerNames } from './words/seam.ts';
@@ -41,6 +44,9 @@ export interface Hand {
 	readonly targets: readonly NamedTarget[];
 	readonly pins?: PinsInHand;
 	readonly dart?: DartInHand;
+	readonly across?: AcrossInHand;
+	readonly bust?: BustInHand;
+	readonly mark?: MarkInHand;
 }
 
 export interface PinsInHand {
@@ -69,12 +75,9 @@ export interface DartInHand {
 	readonly twoPoints: boolean;
 }
 
-/** Acts that have forms. */
-export const actsWithForms: readonly Act[] = acts.filter(({ to }) => to !== 'piece');
-
 /** The target that an address or a form names; undefined where none is named. */
 export function targetTyped(typed: Typed): Target | undefined {
-	const of = (['seam', 'edge', 'dart'] as const).find((one) => field(typed, one) !== '');
+	const of = targetFields.find((one) => field(typed, one) !== '');
 	return of && { of, id: field(typed, of) };
 }
 
@@ -101,29 +104,32 @@ const alongOf = (target: Target): Along => ({ of: target.of === 'seam' ? 'seam' 
 export function handOf(draft: Draft, typed: Typed, unit: Unit): Hand {
 	const act = findAct(field(typed, 'act'));
 	const asked = targetTyped(typed);
-	const fits = (one: Act) => one.to !== 'piece' && asked !== undefined && canBeDone(draft, one, asked);
+	const fits = (one: Act) => asked !== undefined && canBeDone(draft, one, asked);
 	const target = asked && isThere(draft, asked) && (!act || fits(act)) ? named(draft, asked) : undefined;
 	return {
 		...(act && { act }),
 		...(target && { target }),
-		acts: asked && target ? actsWithForms.filter(fits) : actsWithForms,
+		acts: asked && target ? acts.filter(fits) : acts,
 		targets: act && !target ? targetsFor(draft, act.to) : [],
 		...(act &&
 			target &&
 			(act.to === 'seam' || act.to === 'edge') && { pins: pinsInHand(draft, act, target, typed, unit) }),
 		...(act &&
 			target &&
-			(act.to === 'new-dart' || act.to === 'dart') && { dart: dartInHand(draft, act, target, typed, unit) })
+			(act.to === 'new-dart' || act.to === 'dart') && { dart: dartInHand(draft, act, target, typed, unit) }),
+		...(act && target?.of === 'across' && { across: acrossInHand(draft, act, target.id, typed, unit) }),
+		...(act?.to === 'slash' && target?.of === 'piece' && { bust: bustInHand(draft, target.id, unit) }),
+		...(act?.to === 'point' && target && { mark: markInHand(draft, target, unit) })
 	};
 }
 
 function canBeDone(draft: Draft, act: Act, target: Target): boolean {
-	if (fieldOf(act.to) !== target.of) return false;
+	if (!fieldsOf[act.to].includes(target.of)) return false;
 	return targetsFor(draft, act.to).some(({ id }) => id === target.id);
 }
 
 function named(draft: Draft, target: Target): NamedTarget | undefined {
-	return (['seam', 'new-dart', 'dart'] as const)
+	return (['seam', 'new-dart', 'dart', 'slash', 'point'] as const)
 		.flatMap((to) => targetsFor(draft, to))
 		.find(({ of, id }) => of === target.of && id === target.id);
 }

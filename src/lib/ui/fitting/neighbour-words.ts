@@ -49,6 +49,7 @@ export function neighbourSentences(
 			return sentences;
 		}
 		const name = `${side}${inSentence(wholeName(seam))}`;
+		if (seam.b === 'mirror') return Math.abs(a) < told ? [] : [`The ${name} is ${way(a)} by ${say(a)}.`];
 		if (Math.abs(a) >= told && Math.abs(a - b) < told / 2)
 			return [`The ${name} is ${way(a)} by ${say(a)}, on both its pieces.`];
 		return ([a, b] as const).flatMap((mm, i) =>

@@ -4,11 +4,14 @@ import type { Measured } from '../../measure/fold.ts';
 import type { Unit } from '../../measure/units.ts';
 import { findAct, type Act } from './acts.ts';
 import { fieldReader, type FieldReader, type Problems } from './form-parts.ts';
+import { readAcross } from './read-across.ts';
+import { readBustSlash } from './read-bust-slash.ts';
 import { readDart } from './read-dart.ts';
 import { readDartSet } from './read-dart-set.ts';
+import { readMark } from './read-mark.ts';
 import { readPins } from './read-pins.ts';
 import type { ReadingsRead } from './read-readings.ts';
-import { fieldOf, isThere, notThere, type Target } from './targets.ts';
+import { fieldsOf, isThere, notThere, type Target } from './targets.ts';
 import type { Typed } from './typed.ts';
 
 /** The engine's alteration without an id. Amounts per layer, mm; left out altogether while not read. */
@@ -36,15 +39,23 @@ export interface ActRead {
 
 export type FormRead = { readonly read: AlterationRead } | { readonly problems: Problems };
 
-/** How the fields of each sort of act are read; others have no form yet. */
-const readers: Readonly<
-	Record<Act['to'], ((act: Act, target: Target, fields: FieldReader) => ActRead | undefined) | undefined>
-> = {
+/** How the fields of each sort of act are read. */
+const readers: Readonly<Record<Act['to'], (act: Act, target: Target, fields: FieldReader) => ActRead | undefined>> = {
 	seam: readPins,
 	edge: readPins,
 	'new-dart': readDart,
 	dart: readDartSet,
-	piece: undefined
+	across: readAcross,
+	slash: (act, target, fields) => (target.of === 'piece' ? readBustSlash : readAcross)(act, target, fields),
+	point: readMark
+};
+
+const whichOne: Readonly<Record<Target['of'], string>> = {
+	seam: 'Which seam? Choose one.',
+	edge: 'Which edge? Choose one.',
+	dart: 'Which dart? Choose one.',
+	across: 'Beside which line? Choose one.',
+	piece: 'On which piece, seam or edge? Choose one.'
 };
 
 /**
@@ -56,15 +67,11 @@ export function readAlteration(draft: Draft, typed: Typed, unit: Unit): FormRead
 	const fields = fieldReader(draft, unit, typed);
 	const act = findAct(fields.text('act'));
 	if (!act) return { problems: { act: 'Say first what was done: took in a seam, let one out, chalked a line …' } };
-	const reader = readers[act.to];
-	const of = fieldOf(act.to);
-	if (!reader || !of)
-		return { problems: { act: `${act.name} has no form of its own yet. Keep it as an observation.` } };
-	const id = fields.text(of);
-	if (id === '') return { problems: { [of]: `Which ${of}? Choose one.` } };
-	const target: Target = { of, id };
+	const of = fieldsOf[act.to].find((one) => fields.text(one) !== '');
+	if (!of) return { problems: { [fieldsOf[act.to][0]]: whichOne[fieldsOf[act.to][0]] } };
+	const target: Target = { of, id: fields.text(of) };
 	if (!isThere(draft, target)) return { problems: { [of]: notThere(draft, target) } };
-	const done = reader(act, target, fields);
+	const done = readers[act.to](act, target, fields);
 	if (fields.text('note').length > 4000) fields.wrong('note', 'That is longer than 4000 letters. Shorten it.');
 	if (!done || Object.keys(fields.problems).length > 0)
 		return { problems: Object.keys(fields.problems).length > 0 ? fields.problems : { '': 'Something is left out.' } };

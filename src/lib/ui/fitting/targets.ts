@@ -1,13 +1,16 @@
 import { seamRun, undividedName } from '../../engine/index.ts';
 import type { Draft } from '../../engine/index.ts';
 import type { Act } from './acts.ts';
+import { armholeEdges } from './armhole-edges.ts';
+import { bustPieces } from './bust-slash.ts';
 import { inSentence } from './casing.ts';
-import { dartName, dartOf, edgeName, edgeOf, seamName, seamOf } from './feature-names.ts';
+import { dartName, dartOf, edgeName, edgeOf, pieceName, pieceOf, seamName, seamOf } from './feature-names.ts';
+import { findLine, linesAcross, piecesNote } from './lines-across.ts';
 import { layerNames } from './words/seam.ts';
 
-/** What an alteration is made to: a seam by its id, an edge or a dart by its whole name, never divided. */
+/** What an alteration is made to: a seam by its id, an edge or a dart by its whole name, a piece, a line across; never divided. */
 export interface Target {
-	readonly of: 'seam' | 'edge' | 'dart';
+	readonly of: 'seam' | 'edge' | 'dart' | 'across' | 'piece';
 	readonly id: string;
 }
 
@@ -18,19 +21,60 @@ export interface NamedTarget extends Target {
 	readonly note: string;
 }
 
-/** The word of the address and of the form that names a target of an act. */
-export function fieldOf(to: Act['to']): Target['of'] | undefined {
-	if (to === 'seam') return 'seam';
-	if (to === 'dart') return 'dart';
-	return to === 'edge' || to === 'new-dart' ? 'edge' : undefined;
-}
+/** The words of addresses and of forms that name a target. */
+export const targetFields = ['across', 'piece', 'seam', 'edge', 'dart'] as const satisfies readonly Target['of'][];
+
+/** The words that can name a target of an act. */
+export const fieldsOf: Readonly<Record<Act['to'], readonly [Target['of'], ...Target['of'][]]>> = {
+	seam: ['seam'],
+	edge: ['edge'],
+	'new-dart': ['edge'],
+	dart: ['dart'],
+	across: ['across'],
+	slash: ['across', 'piece'],
+	point: ['piece', 'seam', 'edge']
+};
 
 /** Everything in a draft that an act can be done to, in the order of the draft. */
 export function targetsFor(draft: Draft, to: Act['to']): readonly NamedTarget[] {
-	if (to === 'seam') return seamTargets(draft);
-	if (to === 'edge') return edgeTargets(draft, (kind, inArmhole) => kind === 'open' || inArmhole);
-	if (to === 'new-dart') return edgeTargets(draft, (kind) => kind !== 'fold');
-	return to === 'dart' ? dartTargets(draft) : [];
+	return offered[to](draft);
+}
+
+const offered: Readonly<Record<Act['to'], (draft: Draft) => readonly NamedTarget[]>> = {
+	seam: seamTargets,
+	edge: (draft) => edgeTargets(draft, (kind, inArmhole) => kind === 'open' || inArmhole),
+	'new-dart': (draft) => edgeTargets(draft, (kind) => kind !== 'fold'),
+	dart: dartTargets,
+	across: lineTargets,
+	slash: (draft) => [...lineTargets(draft), ...bustTargets(draft)],
+	point: (draft) => [...pieceTargets(draft), ...edgeTargets(draft, (kind) => kind === 'open'), ...seamTargets(draft)]
+};
+
+function lineTargets(draft: Draft): readonly NamedTarget[] {
+	return linesAcross(draft).map((line) => ({
+		of: 'across',
+		id: line.id,
+		name: line.name,
+		note: `across ${piecesNote(line)}`
+	}));
+}
+
+function bustTargets(draft: Draft): readonly NamedTarget[] {
+	return bustPieces(draft).map((piece) => ({
+		of: 'piece',
+		id: undividedName(piece.id),
+		name: pieceName(draft, piece.id),
+		note: 'for a fuller or a smaller bust'
+	}));
+}
+
+function pieceTargets(draft: Draft): readonly NamedTarget[] {
+	return once(draft.pieces.map(({ id }) => undividedName(id))).map((id) => ({
+		of: 'piece',
+		id,
+		name: pieceName(draft, id),
+		note: 'its bust point, or a mark to take off'
+	}));
 }
 
 export function seamTargets(draft: Draft): readonly NamedTarget[] {
@@ -61,18 +105,6 @@ export function edgeTargets(
 	return once(names).map((id) => ({ of: 'edge', id, name: edgeName(draft, id), note: '' }));
 }
 
-/** Both sides of every seam that sets a limb into the body: chalked anew as a neck is. */
-export function armholeEdges(draft: Draft): ReadonlySet<string> {
-	return new Set(
-		draft.seams.flatMap((seam) => {
-			if (seam.b === 'mirror') return [];
-			const sides = (['a', 'b'] as const).map((side) => seamRun(draft, seam, side));
-			const [a, b] = sides.map((run) => run.every(({ piece }) => piece.limb));
-			return a === b ? [] : sides.flat().map(({ name }) => name);
-		})
-	);
-}
-
 export function dartTargets(draft: Draft): readonly NamedTarget[] {
 	const names = draft.pieces.flatMap((piece) =>
 		[...piece.darts, ...piece.foldDarts].map(({ id }) => undividedName(`${piece.id}/${id}`))
@@ -86,14 +118,23 @@ const once = (names: readonly string[]) => [...new Set(names)];
 export function isThere(draft: Draft, { of, id }: Target): boolean {
 	if (of === 'seam') return seamOf(draft, id) !== undefined;
 	if (of === 'edge') return edgeOf(draft, id) !== undefined;
+	if (of === 'across') return findLine(draft, id) !== undefined;
+	if (of === 'piece') return pieceOf(draft, id) !== undefined;
 	return dartOf(draft, id) !== undefined;
 }
 
 /** What is said when it has not. */
 export function notThere(draft: Draft, { of, id }: Target): string {
-	const there = { seam: seamTargets(draft), edge: edgeTargets(draft, () => true), dart: dartTargets(draft) }[of];
+	const there = {
+		seam: seamTargets,
+		edge: (one: Draft) => edgeTargets(one, () => true),
+		dart: dartTargets,
+		across: lineTargets,
+		piece: pieceTargets
+	}[of](draft);
+	const word = of === 'across' ? 'line' : of;
 	const names = there.map(({ name }) => inSentence(name)).join(', ');
-	return `There is no ${of} “${id.slice(0, 40)}” in this draft. ${names ? `It has: ${names}.` : `It has no ${of}s at all.`}`;
+	return `There is no ${word} “${id.slice(0, 40)}” in this draft. ${names ? `It has: ${names}.` : `It has no ${word}s at all.`}`;
 }
 
 /** The edges that chalk is rubbed along, both layers of a seam; whole names as the draft has them, divided or not. */
@@ -102,7 +143,7 @@ export function edgesOfTarget(draft: Draft, { of, id }: Target): readonly string
 		return draft.seams
 			.filter((seam) => undividedName(seam.id) === undividedName(id))
 			.flatMap((seam) => (['a', 'b'] as const).flatMap((side) => seamRun(draft, seam, side).map(({ name }) => name)));
-	if (of === 'dart') return [];
+	if (of !== 'edge') return [];
 	return draft.pieces.flatMap((piece) =>
 		piece.edges.map((edge) => `${piece.id}/${edge.id}`).filter((name) => undividedName(name) === undividedName(id))
 	);

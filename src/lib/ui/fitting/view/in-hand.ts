@@ -88,10 +88,13 @@ export function draftBefore({ ground, alterations, standing, each }: KeptView, c
 	return at >= 0 ? each[at].before : (each[each.length - 1]?.after ?? ground.base);
 }
 
+/** Fields that say an amount or a place; the others only choose. */
+const saying: ReadonlySet<string> = new Set(
+	'width length short by first last at firstAt place up aside mark'.split(' ')
+);
+
 const anythingTyped = (typed: Typed) =>
-	Object.entries(typed).some(
-		([name, text]) => text.trim() !== '' && (name.includes('.') || ['width', 'length', 'short', 'by'].includes(name))
-	);
+	Object.entries(typed).some(([name, text]) => text.trim() !== '' && (name.includes('.') || saying.has(name)));
 
 /** All that stands, with those in the hand in the place of the one that they change. */
 function instead(

@@ -2,8 +2,8 @@ import { findPlace } from '../../../engine/index.ts';
 import type { Alteration, Place } from '../../../engine/index.ts';
 import { actDone, directionOf, type Moved } from '../../../measure/directions.ts';
 import { lying } from '../../drawing/pins-of-alteration.ts';
+import { armholeEdges } from '../armhole-edges.ts';
 import { edgeName, edgeOf } from '../feature-names.ts';
-import { armholeEdges } from '../targets.ts';
 import { listPins, sayPins, type SaidPin } from './along.ts';
 import { sidesInWords, type Teller } from './told.ts';
 
