@@ -107,6 +107,7 @@ function lineOnEdge(piece: Piece, edge: Edge, level: string): LineAcross | undef
 	];
 	const ends = met.map(([one, s]): EndAcross => ({
 		edge: one,
+		met: [one, edge],
 		place: placeBeside(piece, one, level, s),
 		point: pointAt(one.path, s)
 	}));

@@ -1,7 +1,6 @@
 import { carry } from '../../engine/index.ts';
-import type { Alteration, AlterationBase, Draft, Step, Unplaced } from '../../engine/index.ts';
+import type { AlterationBase, Draft, Step, Unplaced } from '../../engine/index.ts';
 import { pinsOfAlteration } from '../drawing/pins-of-alteration.ts';
-import { pinsOfCuts } from '../drawing/pins-of-cuts.ts';
 import type { PinOnDrawing } from '../drawing/scene.ts';
 
 /** One alteration as it was carried: the draft before it, after it, and what it did or why it was not carried. */
@@ -35,20 +34,14 @@ export function pinsOfCarried(
 	carried: readonly CarriedOne[],
 	numberOf: (alteration: string) => number
 ): readonly PinOnDrawing[] {
-	return carried.flatMap((one) =>
-		one.step ? (pinners[one.alteration.kind] ?? throughWhatMoved)(one, numberOf(one.alteration.id)) : []
+	return carried.flatMap(({ alteration, before, after, step }) =>
+		step
+			? pinsOfAlteration({
+					number: numberOf(alteration.id),
+					before,
+					after,
+					touched: step.touched.map(({ feature }) => feature)
+				})
+			: []
 	);
 }
-
-type Pinner = (one: CarriedOne, number: number) => readonly PinOnDrawing[];
-
-const throughWhatMoved: Pinner = ({ before, after, step }, number) =>
-	pinsOfAlteration({ number, before, after, touched: step?.touched.map(({ feature }) => feature) ?? [] });
-
-/** Kinds whose pins do not stand where an edge or a dart moved. */
-const pinners: Readonly<Record<string, Pinner | undefined>> = {
-	spread: ({ alteration, before }, number) => {
-		const { cuts, on } = alteration as Extract<Alteration, { kind: 'spread' }>;
-		return pinsOfCuts(number, before, cuts, on);
-	}
-};

@@ -2,8 +2,8 @@ import { sideOfName, undividedName } from '../../../engine/index.ts';
 import { layClose } from '../../drawing/lay-close.ts';
 import { layTable } from '../../drawing/lay-table.ts';
 import type { Scene } from '../../drawing/scene.ts';
-import { pinsOfCarried } from '../carry-each.ts';
 import { targetOfIntent } from '../effect.ts';
+import { pinsOfEach } from '../pins-of-each.ts';
 import { edgesOfTarget } from '../targets.ts';
 import { field, type Typed } from '../typed.ts';
 import type { InHand } from './in-hand.ts';
@@ -43,7 +43,7 @@ function piecesOn({ kept, carried, hand, after }: InHand) {
 
 function shared({ kept, carried, numberOf }: InHand, side: SideShown) {
 	const { unit, cut, base } = kept.ground;
-	const pins = pinsOfCarried(carried, numberOf).filter(({ feature }) => (sideOfName(feature) ?? side) === side);
+	const pins = pinsOfEach(carried, numberOf).filter(({ feature }) => (sideOfName(feature) ?? side) === side);
 	return { unit, side, pins, ...(cut && { cut }), ...(carried.some(({ step }) => step) && { before: base }) };
 }
 
