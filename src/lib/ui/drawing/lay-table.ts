@@ -5,7 +5,7 @@ import { notchCounts, undividedName, sideOfName } from './engine.ts';
 import type { Draft, Piece } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
 import { balanceAcross, takeNames } from './balance.ts';
-import { captionGap } from './caption-gap.ts';
+import { captionGap, type Caption } from './caption-gap.ts';
 import { together } from './clearance.ts';
 import { crossStep, measureStrip } from './measure-strip.ts';
 import { pieceWithWords } from './piece-with-words.ts';
@@ -34,8 +34,8 @@ export interface TableOptions {
 	readonly pins?: readonly PinOnDrawing[];
 	/** Whole names of edges that chalk is rubbed along: the seam in hand, on both its pieces. */
 	readonly selected?: readonly string[];
-	/** px of free table that a caption over the drawing needs; 0: no caption there. */
-	readonly caption?: number;
+	/** A caption that may stand in a gap of the pieces; none if left out. */
+	readonly caption?: Caption;
 	/** Without crosses and measure: a drawing on white paper. */
 	readonly bare?: boolean;
 }

@@ -33,7 +33,8 @@ export function pinsOfAlteration({ number, before, after, touched }: AlterationD
 		});
 	const sewn = darts
 		.filter(({ dart }) => named.has(dart))
-		.map(({ dart, before: was, after: is }): PinOnDrawing => ({ number, feature: dart, ...dartWords(was, is) }));
+		.map(({ dart, before: was, after: is }): PinOnDrawing => ({ number, feature: dart, ...dartWords(was, is) }))
+		.filter(({ amount }) => amount >= least);
 	return [...moved, ...sewn];
 }
 

@@ -11,6 +11,8 @@ import type { Recorded } from './form-of-alteration.ts';
  */
 export interface FittingGround {
 	readonly unit: Unit;
+	/** What stands over the drawing, a line each, the heading first. */
+	readonly caption: readonly string[];
 	/** What the fitting is carried onto: the latest version; of a closed one, that which it was carried onto. */
 	readonly base: Draft;
 	/** In the order of carrying, those left out included. */

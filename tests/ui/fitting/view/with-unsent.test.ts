@@ -6,7 +6,7 @@ import { withUnsent, type UnsentForm } from '../../../../src/lib/ui/fitting/view
 import { boxes, inch } from '../drafts.ts';
 
 const ground: FittingGround = {
-	...{ unit: 'in', base: boxes, alterations: [], checks: {}, piecesOff: [], earlier: [], letters: {} }
+	...{ unit: 'in', caption: [], base: boxes, alterations: [], checks: {}, piecesOff: [], earlier: [], letters: {} }
 };
 const place = '/garments/g/fittings/f';
 

@@ -15,7 +15,7 @@ export function tableScene(held: InHand, side: SideShown): Scene {
 	return layTable(held.after, {
 		...shared(held, side),
 		selected: selectedEdges(held),
-		caption: 162,
+		caption: held.kept.ground.caption,
 		...piecesOn(held)
 	});
 }

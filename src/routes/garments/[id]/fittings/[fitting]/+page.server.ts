@@ -1,5 +1,4 @@
 import { clockWords } from '$lib/ui/clock-words.ts';
-import { dayWords } from '$lib/ui/day-words.ts';
 import { afterCommand } from '$lib/ui/fitting/commands.ts';
 import { choosing } from '$lib/ui/fitting/choosing.ts';
 import { addressOf, field, type Typed } from '$lib/ui/fitting/typed.ts';
@@ -8,7 +7,6 @@ import { shorthandAsked } from '$lib/ui/fitting/view/shorthand-asked.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { pinsMissing } from '$lib/measure/cautions.ts';
-import type { GarmentPage } from '$lib/server/journal/pages.ts';
 import type { Fitting } from '$lib/server/journal/records.ts';
 import { redirect } from '@sveltejs/kit';
 import { closeFitting, countPins } from './close.ts';
@@ -69,7 +67,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		side,
 		sidesNamed: sides.map((one) => ({ ...one, name: `${one.name} side` })),
 		garment: page.garment.id,
-		caption: captionOf(page, fitting),
+		caption: ground.caption.slice(1),
 		worn: wornName(page, fitting),
 		closed: fitting.closedAt === null ? undefined : { into: fitting.carriedInto },
 		table: fitting.kind === 'table',
@@ -103,32 +101,6 @@ function missing({ pinsIn, pinsOut }: Fitting): string | undefined {
 /** What the address says; the name of an action is no field. */
 function typedIn(url: URL): Typed {
 	return Object.fromEntries([...url.searchParams].filter(([name]) => !name.startsWith('/')));
-}
-
-function captionOf({ wearer, toiles }: GarmentPage, fitting: Fitting): readonly string[] {
-	const toile = toiles.find(({ id }) => id === fitting.toile);
-	const version = (number: number) => (number === 0 ? 'the draft' : `version ${number}`);
-	const stitched =
-		toile &&
-		(toile.stitchedTo === toile.cutFrom
-			? `cut from ${version(toile.cutFrom)}`
-			: `cut from ${version(toile.cutFrom)}, sewn to ${version(toile.stitchedTo)}`);
-	const tried = {
-		toile: 'Toile',
-		'lining-basted': 'Lining, basted',
-		'flat-lined-body': 'Flat-lined body, basted',
-		finished: 'Finished garment'
-	} as const;
-	return [
-		fitting.kind === 'table'
-			? dayWords(fitting.date, 'weekday')
-			: `${wearer.name}, ${dayWords(fitting.date, 'weekday')}`,
-		fitting.tried && fitting.tried !== 'toile'
-			? `${tried[fitting.tried]}, on the lines of ${version(fitting.on)}`
-			: toile
-				? `Toile ${toile.number}, ${stitched}`
-				: `On the lines of ${version(fitting.on)}`
-	];
 }
 
 export const actions: Actions = {

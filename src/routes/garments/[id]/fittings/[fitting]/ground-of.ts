@@ -9,6 +9,7 @@ import { cutPaths } from '$lib/ui/drawing/cut-paths.ts';
 import { tellEarlier, type EarlierAlteration } from '$lib/ui/fitting/earlier.ts';
 import type { FittingGround, GroundAlteration } from '$lib/ui/fitting/ground.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
+import { captionOf } from './caption-of.ts';
 
 /** Everything that the fitting page is computed from, as plain data, from one reading of the journal. */
 export function groundOf(
@@ -23,6 +24,7 @@ export function groundOf(
 	const { easePreset } = page.garment;
 	return {
 		unit,
+		caption: captionOf(page, fitting),
 		base: before,
 		alterations: alterations.map(groundAlteration),
 		checks,
