@@ -5,6 +5,7 @@
 import { carryOne, carryHistory } from './carrying.ts';
 import { differences } from './differences.ts';
 import { eachKind } from './each-kind.ts';
+import { fittingPage } from './fitting-page.ts';
 import { lengths } from './lengths.ts';
 import { offsets } from './offsets.ts';
 import { readAnew } from './reading.ts';
@@ -16,3 +17,4 @@ await readAnew();
 await lengths();
 await offsets();
 await differences();
+await fittingPage();

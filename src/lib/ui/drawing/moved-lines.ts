@@ -1,5 +1,5 @@
 import { nearestOn, pathLength, pointAt, portion } from './engine.ts';
-import type { Path } from './engine.ts';
+import type { Path, Point } from './engine.ts';
 import { pathText } from './path-text.ts';
 import { stretchesOf } from './stretches.ts';
 
@@ -20,13 +20,18 @@ export interface PartedLine {
 
 /**
  * A line in two parts: where it still lies on another line (or runs along it), and where it has left it. Both in px. The
- * places where it leaves are found to within 2.5 px; the lines themselves are exact.
+ * places where it leaves are found to within 2.5 px; the lines themselves are exact. `likely`: the part of the other line that it
+ * most likely lies on, asked first.
  */
-export function partedLine(path: Path, other: Path): PartedLine {
+export function partedLine(path: Path, other: Path, likely: Path = other): PartedLine {
 	const length = pathLength(path);
 	const steps = Math.max(2, Math.ceil(length / every));
 	const places = Array.from({ length: steps + 1 }, (_, i) => (i * length) / steps);
-	const kinds = places.map((s) => (nearestOn(other, pointAt(path, s), 1e-3).distance > same ? 'moved' : 'kept'));
+	const off = (point: Point, line: Path) => nearestOn(line, point, 1e-3).distance > same;
+	const kinds = places.map((s) => {
+		const point = pointAt(path, s);
+		return off(point, likely) && (likely === other || off(point, other)) ? 'moved' : 'kept';
+	});
 	const text = { kept: '', moved: '' };
 	let movedLength = 0;
 	for (const { kind, first, last } of stretchesOf(kinds)) {

@@ -81,15 +81,15 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 		const was = pairs.get(edge.id);
 		edges.set(name, { after, before: was ?? after });
 		const parted =
-			was && beforeOutline && pathText(was) !== pathText(after) ? partedLine(after, beforeOutline) : undefined;
+			was && beforeOutline && pathText(was) !== pathText(after) ? partedLine(after, beforeOutline, was) : undefined;
 		const whole = parted === undefined ? pathText(after) : parted.kept;
 		if (edge.kind === 'fold') text.folds += whole;
 		else text.stitching += whole;
 		if (edge.kind === 'fold') text.hooks += strokesText(foldHooks(after, over));
 		if (parted) {
 			text.after += parted.moved;
-			text.before += partedLine(was!, outline).moved;
-			if (!thin) bands.push(...bandsBetween(name, was!, after, over));
+			text.before += partedLine(was!, outline, after).moved;
+			if (!thin) bands.push(...bandsOf(name, { edge: edge.path, motion, was: was!, after, over }));
 		}
 		if (placed.selected.includes(name)) text.halo += pathText(after);
 		if (!thin) text.centre += centreLine(piece, edge, motion);
@@ -148,6 +148,28 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 
 function laidMark({ kind, at, to }: Piece['marks'][number], motion: Motion): PlacedMark {
 	return { kind, at: movePoint(motion, at), ...(to && { to: movePoint(motion, to) }) };
+}
+
+/** Bands of an edge that has not changed since are not looked for again while another edge of its piece is stepped. */
+const known = new WeakMap<Path, { readonly was: string; readonly motion: Motion; readonly bands: readonly Band[] }>();
+
+interface MovedEdge {
+	/** As the draft has it, mm. */
+	readonly edge: Path;
+	readonly motion: Motion;
+	/** px. */
+	readonly was: Path;
+	readonly after: Path;
+	readonly over: boolean;
+}
+
+function bandsOf(name: string, { edge, motion, was, after, over }: MovedEdge): readonly Band[] {
+	const text = pathText(was);
+	const found = known.get(edge);
+	if (found && found.was === text && found.motion.every((one, i) => one === motion[i])) return found.bands;
+	const bands = bandsBetween(name, was, after, over);
+	known.set(edge, { was: text, motion, bands });
+	return bands;
 }
 
 /** The grain line's share of the piece that is drawn, from its upper (left) end: the rest of it would only be in the way of words. */

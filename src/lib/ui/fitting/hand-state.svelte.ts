@@ -32,19 +32,26 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 	/** The field that the last step typed in: the letters of one field are one step. */
 	let field = '';
 	let timer: ReturnType<typeof setTimeout> | undefined;
+	/** Whether the screen shows the close look. */
+	let narrow = $state(true);
 	const kept = $derived(live?.keptView(sent().ground, waiting()));
 	const view = $derived.by((): FittingView => {
 		const { view: asSent } = sent();
 		if (!live || !kept || (typed === asSent.typed && waiting().length === 0)) return asSent;
-		const drawn = live.fittingView(kept, typed);
+		const drawn = live.fittingView(kept, typed, { close: narrow });
 		return 'notThere' in drawn ? asSent : drawn;
 	});
 
 	onMount(() => {
+		const screen = matchMedia('(max-width: 900px)');
+		const measure = () => (narrow = screen.matches);
+		measure();
+		screen.addEventListener('change', measure);
 		void import('./live.ts').then((module) => (live = module));
 		// What has not reached the address yet does so before the page goes.
 		addEventListener('pagehide', follow);
 		return () => {
+			screen.removeEventListener('change', measure);
 			removeEventListener('pagehide', follow);
 			clearTimeout(timer);
 		};

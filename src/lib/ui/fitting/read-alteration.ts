@@ -1,8 +1,9 @@
-import { carry, parseAlteration } from '../../engine/index.ts';
+import { parseAlteration } from '../../engine/index.ts';
 import type { AlterationBase, Draft, On } from '../../engine/index.ts';
 import type { Measured } from '../../measure/fold.ts';
 import type { Unit } from '../../measure/units.ts';
 import { findAct, type Act } from './acts.ts';
+import { carryInHand } from './carry-each.ts';
 import { fieldReader, type FieldReader, type Problems } from './form-parts.ts';
 import { readDart } from './read-dart.ts';
 import { readDartSet } from './read-dart-set.ts';
@@ -83,8 +84,8 @@ export function readAlteration(draft: Draft, typed: Typed, unit: Unit): FormRead
 
 /** The sentence of a place that the draft does not have, or of two pins at one place. */
 function placeRefused(draft: Draft, intents: readonly IntentRead[]): string | undefined {
-	const { unplaced } = carry(draft, asAlterations(intents), { queries: false });
-	return unplaced.find(({ why, code }) => why === 'no-place' || code === 'same-place')?.sentence;
+	const unplaced = carryInHand(draft, asAlterations(intents)).map((one) => one.unplaced);
+	return unplaced.find((one) => one?.why === 'no-place' || one?.code === 'same-place')?.sentence;
 }
 
 /** Intents as the engine carries them, under ids of their own: for looking, not for keeping. */

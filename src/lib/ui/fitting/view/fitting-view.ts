@@ -12,17 +12,20 @@ import { toldOf } from './told.ts';
 /** What the fitting page shows while these fields are typed. */
 export type FittingView = ReturnType<typeof viewOf>;
 
-/** The page from what is kept and what is typed; a sentence where the fields name what is not there. */
-export function fittingView(kept: KeptView, typed: Typed): FittingView | NotThere {
+/**
+ * The page from what is kept and what is typed; a sentence where the fields name what is not there. `close`: with the close
+ * look, which only narrow screens show.
+ */
+export function fittingView(kept: KeptView, typed: Typed, { close = true } = {}): FittingView | NotThere {
 	const held = inHand(kept, typed);
-	return 'notThere' in held ? held : viewOf(held);
+	return 'notThere' in held ? held : viewOf(held, close);
 }
 
-function viewOf(held: InHand) {
+function viewOf(held: InHand, looksClose: boolean) {
 	const side = sideShown(held.typed);
 	const { typed, hand, number, editing, fixed, read } = held;
 	const scene = tableScene(held, side);
-	const close = closeScene(held, side);
+	const close = looksClose ? closeScene(held, side) : undefined;
 	return {
 		typed,
 		side,

@@ -1,7 +1,7 @@
 import { carry } from '../../../engine/index.ts';
 import type { AlterationBase, Draft, Query } from '../../../engine/index.ts';
 import { alterationTitle } from '../alteration-words.ts';
-import { carryEach, type CarriedOne } from '../carry-each.ts';
+import { carryEach, carryInHand, type CarriedOne } from '../carry-each.ts';
 import { formOfAlteration } from '../form-of-alteration.ts';
 import type { GroundAlteration } from '../ground.ts';
 import { handOf, targetTyped, withPlaces, type Hand } from '../hand.ts';
@@ -58,7 +58,7 @@ export function inHand(kept: KeptView, asked: Typed): InHand | NotThere {
 			? each
 			: editing
 				? carryEach(base, instead(kept, pending, editing))
-				: [...each, ...carryEach(onto, pending)];
+				: [...each, ...carryInHand(onto, pending)];
 	const number = editing?.number ?? Math.max(0, ...alterations.map((one) => one.number)) + 1;
 	const numbers = new Map(alterations.map((one) => [one.id, one.number]));
 	const focusIds = pending.length > 0 ? pending.map(({ id }) => id) : focusOf(alterations, editing, asked);
@@ -107,8 +107,10 @@ function instead(
 	return at < 0 ? [...intents, ...pending] : intents.toSpliced(at, 1, ...pending);
 }
 
-/** What the carry of an alteration itself remarked: asked still, whatever is carried after it. */
-const remarks: ReadonlySet<string> = new Set(['bridge', 'notch-lost', 'extension-short', 'gap-short']);
+/** What came of carrying one alteration by itself, a remark or a refusal: asked still, whatever is carried after it. */
+const ofCarrying: ReadonlySet<string> = new Set(
+	'bridge notch-lost extension-short gap-short unplaced no-join too-tight'.split(' ')
+);
 
 function queriesOf(
 	kept: KeptView,
@@ -125,7 +127,7 @@ function queriesOf(
 		before: checks.before ?? base
 	}).queries;
 	const again = (one: Query) => asked.some(({ code, where }) => code === one.code && where === one.where);
-	return [...asked, ...kept.queries().filter((one) => remarks.has(one.code) && !again(one))];
+	return [...asked, ...kept.queries().filter((one) => ofCarrying.has(one.code) && !again(one))];
 }
 
 /** The alteration that is changed, or was just kept, with the other side of it. */
