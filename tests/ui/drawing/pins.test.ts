@@ -129,7 +129,7 @@ describe('the pins of a fitting', () => {
 describe('the word for the way', () => {
 	const wordFor = (before: Parameters<typeof rectangle>[0], after: Parameters<typeof rectangle>[0], edge: string) => {
 		const done = { number: 1, before: rectangle(before), after: rectangle(after), touched: [`front/${edge}`] };
-		return pinsOfAlteration(done).map(({ way, word, amount }) => [way, word, Math.round(amount * 1000) / 1000]);
+		return pinsOfAlteration(done).map(({ way, word, amount = 0 }) => [way, word, Math.round(amount * 1000) / 1000]);
 	};
 
 	it.each([

@@ -34,7 +34,7 @@ export function pinsOfAlteration({ number, before, after, touched }: AlterationD
 	const sewn = darts
 		.filter(({ dart }) => named.has(dart))
 		.map(({ dart, before: was, after: is }): PinOnDrawing => ({ number, feature: dart, ...dartWords(was, is) }))
-		.filter(({ amount }) => amount >= least);
+		.filter(({ amount = 0 }) => amount >= least);
 	return [...moved, ...sewn];
 }
 

@@ -1,4 +1,4 @@
-import { nearestOn, pathLength, pointAt, tangentAt, undividedName } from './engine.ts';
+import { movePoint, nearestOn, pathLength, pointAt, tangentAt, undividedName } from './engine.ts';
 import type { Box, Path, Point } from './engine.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
@@ -60,9 +60,12 @@ function throughs(pin: PinOnDrawing, { placed, edges, darts }: DrawnPiece): read
 		[...edges].find(([name]) => undividedName(name) === undividedName(pin.feature));
 	if (edge) return throughEdge(edge[1].before, edge[1].after, placed.motion, pin.s, over);
 	const dart = darts.find(({ id }) => undividedName(`${placed.piece.id}/${id}`) === undividedName(pin.feature));
-	if (!dart) return [];
-	const at = dartMiddle(dart);
-	const along = unit(minus(dart.fold[1], dart.fold[0]));
+	const mark = placed.piece.marks.find(
+		({ id }) => undividedName(`${placed.piece.id}/${id}`) === undividedName(pin.feature)
+	);
+	if (!dart && !mark) return [];
+	const at = dart ? dartMiddle(dart) : movePoint(placed.motion, mark!.at);
+	const along: Point = dart ? unit(minus(dart.fold[1], dart.fold[0])) : [0, 1];
 	return [turned(along, Math.PI / 2), turned(along, -Math.PI / 2)].map((out) => ({
 		at,
 		from: at,
@@ -111,7 +114,7 @@ function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): 
 	const r = room.thin ? thinRadius : radius;
 	const label = room.thin
 		? ''
-		: `${pin.word} ${formatLength(pin.amount, room.unit, { denominator: 16, sign: 'never', mark: room.unit === 'cm' }).text}`;
+		: [pin.word, pin.amount !== undefined && amountOf(pin.amount, room.unit)].filter(Boolean).join(' ');
 	let best: { readonly cost: number; readonly candidate: Candidate } | undefined;
 	for (const candidate of candidates(through, label, r, room.thin)) {
 		const cost = costOf(candidate, r, room, best?.cost ?? Infinity);
@@ -136,6 +139,9 @@ function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): 
 		...(arrow && { arrow })
 	};
 }
+
+const amountOf = (mm: number, unit: Unit) =>
+	formatLength(mm, unit, { denominator: 16, sign: 'never', mark: unit === 'cm' }).text;
 
 /** Heads out of the cloth at several slants (thin: on the line itself), each with its words to the four sides. */
 function* candidates(through: readonly Through[], label: string, r: number, thin: boolean): Generator<Candidate> {

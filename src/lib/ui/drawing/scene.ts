@@ -127,13 +127,13 @@ export interface Word {
 /** A pin asked for: which alteration, through what, which way and how much. */
 export interface PinOnDrawing {
 	readonly number: number;
-	/** An edge or a dart, `front/side`, `front/armhole-dart`. */
+	/** An edge, a dart or a marked point: `front/side`, `front/armhole-dart`, `front/bust-point`. */
 	readonly feature: string;
 	readonly way: Way;
 	/** “in”, “out”, “lower”, “longer”. */
 	readonly word: string;
-	/** mm, without sign. */
-	readonly amount: number;
+	/** mm, without sign; a mark that was only set has none. */
+	readonly amount?: number;
 	/** Where on the edge, mm along the line before; the middle if left out. */
 	readonly s?: number;
 }
