@@ -4,6 +4,7 @@ import type { Unit } from '../../measure/units.ts';
 import type { Act } from './acts.ts';
 import { atStart } from './casing.ts';
 import { canBeWedge, endsInSentence, usuallyStays, usualOff, type Staying } from './cuts-across.ts';
+import { depthHere, type DepthHere } from './depth-here.ts';
 import { wholeName } from './feature-names.ts';
 import { crossedBy, findLine } from './lines-across.ts';
 import { field, lengthTyped, type Typed } from './typed.ts';
@@ -19,6 +20,7 @@ export interface AcrossInHand {
 	/** “Centre-back seam”, “Front edge”: of the pieces that are ticked. */
 	readonly ends: readonly [string, string];
 	readonly canBeWedge: boolean;
+	readonly depth: DepthHere;
 	/** What stays if nothing else is said, and why. */
 	readonly stays: Staying;
 	readonly staysWhy: string;
@@ -46,6 +48,7 @@ export function acrossInHand(draft: Draft, act: Act, id: string, typed: Typed, u
 		pieces: crossed.map((one) => ({ id: one.id, name: wholeName(one.piece), ticked: isTicked(one.id) })),
 		ends: [first, last],
 		canBeWedge: canBeWedge(line, shown),
+		depth: depthHere(typed, unit),
 		stays,
 		staysWhy: `${grained ? 'The grain lines are' : 'The bigger part is'} ${stays} the line: that part stays if you say nothing else.`
 	};

@@ -105,7 +105,7 @@ export function handOf(draft: Draft, typed: Typed, unit: Unit): Hand {
 	const act = findAct(field(typed, 'act'));
 	const asked = targetTyped(typed);
 	const fits = (one: Act) => asked !== undefined && canBeDone(draft, one, asked);
-	const target = asked && isThere(draft, asked) && (!act || fits(act)) ? named(draft, asked) : undefined;
+	const target = asked && isThere(draft, asked) && (!act || fits(act)) ? named(draft, asked, act) : undefined;
 	return {
 		...(act && { act }),
 		...(target && { target }),
@@ -118,7 +118,7 @@ export function handOf(draft: Draft, typed: Typed, unit: Unit): Hand {
 			target &&
 			(act.to === 'new-dart' || act.to === 'dart') && { dart: dartInHand(draft, act, target, typed, unit) }),
 		...(act && target?.of === 'across' && { across: acrossInHand(draft, act, target.id, typed, unit) }),
-		...(act?.to === 'slash' && target?.of === 'piece' && { bust: bustInHand(draft, target.id, unit) }),
+		...(act?.to === 'slash' && target?.of === 'piece' && { bust: bustInHand(draft, target.id, typed, unit) }),
 		...(act?.to === 'point' && target && { mark: markInHand(draft, target, unit) })
 	};
 }
@@ -128,8 +128,9 @@ function canBeDone(draft: Draft, act: Act, target: Target): boolean {
 	return targetsFor(draft, act.to).some(({ id }) => id === target.id);
 }
 
-function named(draft: Draft, target: Target): NamedTarget | undefined {
-	return (['seam', 'new-dart', 'dart', 'slash', 'point'] as const)
+/** As the act in the hand names it. */
+function named(draft: Draft, target: Target, act: Act | undefined): NamedTarget | undefined {
+	return [...(act ? [act.to] : []), ...(['seam', 'new-dart', 'dart', 'point'] as const)]
 		.flatMap((to) => targetsFor(draft, to))
 		.find(({ of, id }) => of === target.of && id === target.id);
 }

@@ -29,8 +29,19 @@ export interface Crossed {
 	readonly height: number;
 }
 
+/** Lines are asked for at every step of a form, by what reads it, shows it and tells it: those of one draft are found once. */
+const found = new WeakMap<Draft, readonly LineBeside[]>();
+
 /** Every line of a draft that can be folded or slashed beside, in the order of its levels. */
 export function linesAcross(draft: Draft): readonly LineBeside[] {
+	const known = found.get(draft);
+	if (known) return known;
+	const lines = linesOf(draft);
+	found.set(draft, lines);
+	return lines;
+}
+
+function linesOf(draft: Draft): readonly LineBeside[] {
 	const lines = levelsOf(draft).flatMap((level): readonly LineBeside[] => {
 		const runs = piecesAcross(draft, level);
 		return runs.map((run, i) => ({

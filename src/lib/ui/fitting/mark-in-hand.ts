@@ -3,6 +3,7 @@ import type { Draft } from '../../engine/index.ts';
 import type { Unit } from '../../measure/units.ts';
 import { bareKey, bustLinesOffered } from './bust-slash.ts';
 import { inSentence } from './casing.ts';
+import { depthHere, type DepthHere } from './depth-here.ts';
 import { edgeOf, pieceOf, seamOf } from './feature-names.ts';
 import {
 	bustPointOf,
@@ -15,7 +16,7 @@ import {
 } from './mark-places.ts';
 import { furtherPlaces, type PlaceOffered } from './places-offered.ts';
 import type { Target } from './targets.ts';
-import { lengthTyped } from './typed.ts';
+import { lengthTyped, type Typed } from './typed.ts';
 import { layerNames } from './words/seam.ts';
 
 /** A point that is marked on a piece, as its form shows it. */
@@ -97,11 +98,12 @@ export interface BustInHand {
 	readonly sides: readonly Named[];
 	readonly side: string;
 	readonly canLengthenCentre: boolean;
+	readonly depth: DepthHere;
 	/** “Front armhole”, “Front side”. */
 	readonly names: { readonly hinge: string; readonly side: string };
 }
 
-export function bustInHand(draft: Draft, id: string, unit: Unit): BustInHand | undefined {
+export function bustInHand(draft: Draft, id: string, typed: Typed, unit: Unit): BustInHand | undefined {
 	const offered = bustLinesOffered(draft, id, unit);
 	if (!offered) return undefined;
 	const [hinge, side] = [bareKey(offered.hinge), bareKey(offered.side)];
@@ -113,6 +115,7 @@ export function bustInHand(draft: Draft, id: string, unit: Unit): BustInHand | u
 		sides: withUsual(offered.sides, side, offered.sideName),
 		side,
 		canLengthenCentre: offered.centre !== undefined,
+		depth: depthHere(typed, unit),
 		names: offered.names
 	};
 }

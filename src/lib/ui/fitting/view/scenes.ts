@@ -1,8 +1,9 @@
-import { sideOfName, undividedName } from '../../../engine/index.ts';
+import { seamsOf, sideOfName, undividedName } from '../../../engine/index.ts';
 import { layClose } from '../../drawing/lay-close.ts';
 import { layTable } from '../../drawing/lay-table.ts';
 import type { Scene } from '../../drawing/scene.ts';
 import { targetOfIntent } from '../effect.ts';
+import { crossedBy, findLine, type LineBeside } from '../lines-across.ts';
 import { pinsOfEach } from '../pins-of-each.ts';
 import { edgesOfTarget } from '../targets.ts';
 import { field, type Typed } from '../typed.ts';
@@ -22,9 +23,22 @@ export function tableScene(held: InHand, side: SideShown): Scene {
 
 /** A close look at the two edges of the seam in the hand, or of the one that was just kept; nothing for a dart. */
 export function closeScene(held: InHand, side: SideShown): Scene | undefined {
-	const edges = onSide(selectedEdges(held), side);
-	const two = held.hand.target?.of === 'edge' ? edges.slice(0, 1) : twoMates(edges);
-	return two.length === 0 ? undefined : layClose(held.after, { ...shared(held, side), edges: two });
+	const { target } = held.hand;
+	const line = target?.of === 'across' ? findLine(held.onto, target.id) : undefined;
+	const edges = onSide(line ? firstCrossed(held, line) : selectedEdges(held), side);
+	const two = target?.of === 'edge' ? edges.slice(0, 1) : twoMates(edges);
+	return two.length === 0
+		? undefined
+		: layClose(held.after, { ...shared(held, side), edges: two, ...(line && { at: line.level }) });
+}
+
+/** The two layers of the first seam that a line across crosses; its one edge where it crosses none. */
+function firstCrossed({ onto, after }: InHand, line: LineBeside): readonly string[] {
+	const [first] = crossedBy(line, 0);
+	if (!first) return [];
+	const name = `${first.piece.id}/${first.to.edge.id}`;
+	const [sewn] = seamsOf(onto, name);
+	return edgesOfTarget(after, sewn ? { of: 'seam', id: undividedName(sewn.seam.id) } : { of: 'edge', id: name });
 }
 
 /** The pieces that were on the toile, and any that an alteration reaches all the same; all where none was off. */

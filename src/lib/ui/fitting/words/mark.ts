@@ -2,7 +2,7 @@ import { findInnerPoint, undividedName } from '../../../engine/index.ts';
 import type { Alteration, Draft, EdgePlace, InnerPoint, Place } from '../../../engine/index.ts';
 import { phrase, sayAmount, words, type Phrase } from '../../../measure/phrase.ts';
 import type { Unit } from '../../../measure/units.ts';
-import { inSentence } from '../casing.ts';
+import { atStart, inSentence } from '../casing.ts';
 import { edgeName, edgeOf, pieceName, pieceOf, wholeName } from '../feature-names.ts';
 import { bustPointOf, markName, sidewaysOf } from '../mark-places.ts';
 import { placeInSentence } from '../place-words.ts';
@@ -117,7 +117,10 @@ export function markSum(
 		};
 	const { buttonholes } = intent;
 	const holes = buttonholes ? holesOn(after, intent.piece, buttonholes.id) : [];
-	if (holes.length < 2) return {};
+	if (holes.length < 2) {
+		const done = doneOf(draft, intent, unit);
+		return done === undefined ? {} : { sum: phrase(words(atStart(done))) };
+	}
 	const apart = holes.slice(1).map(({ at }, i) => Math.hypot(at[0] - holes[i].at[0], at[1] - holes[i].at[1]));
 	const [least, most] = [Math.min(...apart), Math.max(...apart)];
 	const { at, to } = holes[0];
