@@ -81,7 +81,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		view,
 		line,
 		photos: fitting.kind === 'table' ? undefined : photosTold(journal, params, unit),
-		seen: seenRows(contents, preview.before),
+		seen: seenRows(contents, preview.before, side),
 		seenPlaces: seenPlaces(preview.before),
 		asked: askedAgain(page, contents, preview.before),
 		answerable: answerable(page, contents),

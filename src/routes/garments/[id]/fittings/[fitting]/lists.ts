@@ -2,11 +2,12 @@ import type { GarmentPage, FittingWithContents } from '$lib/server/journal/pages
 import type { Observation, SeenAt } from '$lib/server/journal/records.ts';
 import type { Draft } from '$lib/engine/index.ts';
 import { dartName, edgeName, pieceName, seamOf } from '$lib/ui/fitting/feature-names.ts';
+import { usualCures } from '$lib/ui/fitting/usual-cures.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import { lastFitting } from './notes.ts';
 
 /** What was seen at this fitting, with the alterations that answer it. */
-export function seenRows({ alterations, observations }: FittingWithContents, draft: Draft) {
+export function seenRows({ alterations, observations }: FittingWithContents, draft: Draft, side: string) {
 	return observations.map((one) => ({
 		id: one.id,
 		revision: one.revision,
@@ -20,6 +21,9 @@ export function seenRows({ alterations, observations }: FittingWithContents, dra
 		answeredBy: one.answeredBy,
 		note: one.note,
 		closed: !one.stillOpen,
+		usually: one.stillOpen
+			? usualCures(draft, { id: one.id, what: one.what, feature: one.where.feature }, side)
+			: undefined,
 		by: alterations
 			.filter(({ id, state }) => one.alterations.includes(id) && state !== 'withdrawn')
 			.map(({ number }) => number)
