@@ -1,4 +1,4 @@
-import { expect, test, type Locator, type Page } from '@playwright/test';
+import { expect, test, type Locator } from '@playwright/test';
 import sharp from 'sharp';
 import { demoGarment } from '../support/demo-garment.ts';
 import { ownServer } from '../support/own-server.ts';
@@ -13,7 +13,7 @@ const server = ownServer();
 const [K, P, M] = [0.28, 1.1, 1.35];
 
 /** Counts what a thumb does on the page, and does it. */
-function thumb(page: Page) {
+function thumb() {
 	const done = { taps: 0, keys: 0, minds: 0 };
 	return {
 		done,
@@ -53,7 +53,7 @@ test('a whole fitting is logged on a phone in under three minutes of thumb and t
 	await page.getByRole('button', { name: 'Begin the fitting' }).click();
 	await page.waitForURL(/\/fittings\/(?!new\b)[^/]+$/);
 	await page.getByRole('button', { name: 'Closer' }).first().waitFor();
-	const hand = thumb(page);
+	const hand = thumb();
 	const act = (name: RegExp) => hand.choose(page.getByRole('link', { name }).first());
 	const where = (name: string) => hand.choose(page.getByRole('link', { name, exact: true }));
 	const rule = (place: string, amount: string) =>
@@ -75,6 +75,7 @@ test('a whole fitting is logged on a phone in under three minutes of thumb and t
 	] as const) {
 		await act(/Took in a seam/);
 		await where(seam);
+		await place('Waist line');
 		await rule('Waist line', amount);
 		await place('Hip line');
 		await rule('Hip line', second);
@@ -97,7 +98,7 @@ test('a whole fitting is logged on a phone in under three minutes of thumb and t
 	}
 	await act(/Front or open edge/);
 	await where('Front edge');
-	await hand.choose(page.getByText('Added', { exact: true }));
+	await hand.choose(page.getByRole('radio', { name: 'Added' }));
 	await rule('Waist line', '3/8');
 	await keep();
 	await act(/Changed a dart/);
@@ -106,25 +107,23 @@ test('a whole fitting is logged on a phone in under three minutes of thumb and t
 	await keep();
 
 	const seen = page.getByRole('list', { name: 'Seen on the body' });
-	for (const [i, [what, line]] of (
-		[
-			['The front sags in folds below the bust line', 'Shoulder seam'],
-			['The armhole gapes in front', 'Front armhole'],
-			['The neck edge is tight or stands too high', 'Front neck'],
-			['Loose folds up and down at the waist', 'Side seam']
-		] as const
-	).entries()) {
-		if (i === 0) await hand.choose(page.getByText('Note what you see'));
-		await hand.pick(page.getByLabel('What is seen', { exact: true }), what);
-		await hand.pick(page.getByLabel('Where', { exact: true }), line);
+	for (const [what, line] of [
+		['The front sags in folds below the bust line', 'Shoulder seam'],
+		['The armhole gapes in front', 'Front armhole'],
+		['The neck edge is tight or stands too high', 'Front neck'],
+		['Loose folds up and down at the waist', 'Side seam']
+	] as const) {
+		await hand.choose(page.getByText('Note what you see'));
+		await hand.pick(page.locator('#note-it').getByLabel('What is seen', { exact: true }), what);
+		await hand.pick(page.locator('#note-it').getByLabel('Where', { exact: true }), line);
 		await hand.tap(page.getByRole('button', { name: 'Keep it', exact: true }));
 		await expect(seen).toContainText(what);
 	}
 
 	await hand.choose(page.getByRole('link', { name: 'Add photos' }));
-	await hand.tap(page.getByText('May be taken'));
-	await hand.tap(page.getByText('May be kept here'));
-	await hand.tap(page.getByRole('button', { name: /Keep what was said|Keep it/ }));
+	await hand.tap(page.getByLabel('Photographs may be taken'));
+	await hand.tap(page.getByLabel('They may be kept here'));
+	await hand.tap(page.getByRole('button', { name: 'Note what was said' }));
 	const pictures = await Promise.all(
 		[90, 140, 200].map(async (grey) => ({
 			name: `${grey}.jpg`,

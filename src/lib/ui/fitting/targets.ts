@@ -139,10 +139,13 @@ export function notThere(draft: Draft, { of, id }: Target): string {
 
 /** The edges that chalk is rubbed along, both layers of a seam; whole names as the draft has them, divided or not. */
 export function edgesOfTarget(draft: Draft, { of, id }: Target): readonly string[] {
+	// A centre seam has one edge: its piece is sewn to its own mirror image.
 	if (of === 'seam')
-		return draft.seams
-			.filter((seam) => undividedName(seam.id) === undividedName(id))
-			.flatMap((seam) => (['a', 'b'] as const).flatMap((side) => seamRun(draft, seam, side).map(({ name }) => name)));
+		return once(
+			draft.seams
+				.filter((seam) => undividedName(seam.id) === undividedName(id))
+				.flatMap((seam) => (['a', 'b'] as const).flatMap((side) => seamRun(draft, seam, side).map(({ name }) => name)))
+		);
 	if (of !== 'edge') return [];
 	return draft.pieces.flatMap((piece) =>
 		piece.edges.map((edge) => `${piece.id}/${edge.id}`).filter((name) => undividedName(name) === undividedName(id))
