@@ -73,7 +73,7 @@ function pieceTargets(draft: Draft): readonly NamedTarget[] {
 		of: 'piece',
 		id,
 		name: pieceName(draft, id),
-		note: 'its bust point, or a mark to take off'
+		note: 'bust point and marks'
 	}));
 }
 

@@ -35,13 +35,22 @@ function doneOf(draft: Draft, intent: MarkIntent, unit: Unit): string | undefine
 		const where = movedWords(draft, intent, unit) ?? ('edge' in move.to ? undefined : pointWords(draft, move.to, unit));
 		return [`moved the ${plain(move.id)}`, where].filter(Boolean).join(' ');
 	}
-	if (remove !== undefined) return `took the ${plain(remove)} off`;
+	if (remove !== undefined) return removedWords(draft, intent.piece, remove);
 	if (!buttonholes || !buttonholes.button || (buttonholes.count ?? buttonholes.spacing) === undefined) return undefined;
 	const how =
 		buttonholes.count === undefined
 			? `buttonholes ${sayLength(buttonholes.spacing!, unit)} apart`
 			: `${buttonholes.count} buttonholes`;
 	return `marked ${how} on the ${inSentence(shortEdge(draft, buttonholes.edge))}, for a button ${sayLength(buttonholes.button.diameter, unit)} wide`;
+}
+
+/** “took the bust point off”, “took a notch off the side” */
+function removedWords(draft: Draft, name: string, id: string): string {
+	const piece = pieceOf(draft, name);
+	const notch = piece?.notches.find((one) => undividedName(one.id) === undividedName(id));
+	return piece && notch
+		? `took a notch off the ${inSentence(shortEdge(draft, `${piece.id}/${notch.edge}`))}`
+		: `took the ${plain(id)} off`;
 }
 
 function shortEdge(draft: Draft, name: string): string {
