@@ -79,7 +79,10 @@ describe('a slash for the bust', () => {
 	const slash = { act: 'slashed', piece: 'front', first: '1/2' };
 	test('hinges 3/4″ below the armhole notch (The Dressmaker, part 7), parts by what was read, and keeps the armhole’s length', () => {
 		const { read, each } = carried(slash);
-		expect(read.intents[0]).toMatchObject({ hinge: { notch: 'armhole-front', offset: expect.closeTo(-19.05, 9) }, gap: 12.7 });
+		expect(read.intents[0]).toMatchObject({
+			hinge: { notch: 'armhole-front', offset: expect.closeTo(-19.05, 9) },
+			gap: 12.7
+		});
 		expect(each[0].unplaced).toBeUndefined();
 		const armhole = each[0].step!.touched.find(({ feature }) => feature === 'front/armhole')!;
 		expect(armhole.after).toBeCloseTo(armhole.before, 6);
@@ -106,7 +109,10 @@ describe('marks in words', () => {
 			{ act: 'marked', seam: 'side', at: 'level:waist', from: '-1', sides: 'right' },
 			'Under-arm, snipped a notch on the side, 1″ above the waist, right side only'
 		],
-		[{ act: 'marked', piece: 'front', done: 'remove', mark: 'side-high' }, 'Front, took a notch off the side, both sides']
+		[
+			{ act: 'marked', piece: 'front', done: 'remove', mark: 'side-high' },
+			'Front, took a notch off the side, both sides'
+		]
 	] as const)('%o', (typed, words) => {
 		expect(title(typed)).toBe(words);
 	});
