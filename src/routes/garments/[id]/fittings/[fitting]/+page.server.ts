@@ -14,7 +14,7 @@ import { foundFitting } from './found-fitting.ts';
 import { groundOf } from './ground-of.ts';
 import { handsAt } from './hands.ts';
 import { keepAlteration } from './keep.ts';
-import { answerable, askedAgain, seenRows } from './lists.ts';
+import { answerable, askedAgain, listedToSee, seenRows } from './lists.ts';
 import { fittingNotes, wornName } from './notes.ts';
 import { giveVerdict, keepObservation } from './observe.ts';
 import { leaveOut, move, takeUp } from './order.ts';
@@ -82,6 +82,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		line,
 		photos: fitting.kind === 'table' ? undefined : photosTold(journal, params, unit),
 		seen: seenRows(contents, preview.before, side),
+		listed: fitting.closedAt === null ? listedToSee() : [],
 		seenPlaces: seenPlaces(preview.before),
 		asked: askedAgain(page, contents, preview.before),
 		answerable: answerable(page, contents),

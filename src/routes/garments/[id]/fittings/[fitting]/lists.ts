@@ -2,9 +2,18 @@ import type { GarmentPage, FittingWithContents } from '$lib/server/journal/pages
 import type { Observation, SeenAt } from '$lib/server/journal/records.ts';
 import type { Draft } from '$lib/engine/index.ts';
 import { dartName, edgeName, pieceName, seamOf } from '$lib/ui/fitting/feature-names.ts';
+import { observationGroups, observations } from '$lib/measure/observations.ts';
 import { usualCures } from '$lib/ui/fitting/usual-cures.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import { lastFitting } from './notes.ts';
+
+/** What is usually seen, group by group, to choose from. */
+export function listedToSee() {
+	return observationGroups.map((group) => ({
+		group,
+		seen: observations.filter((one) => one.group === group).map(({ key, what }) => ({ key, what }))
+	}));
+}
 
 /** What was seen at this fitting, with the alterations that answer it. */
 export function seenRows({ alterations, observations }: FittingWithContents, draft: Draft, side: string) {
