@@ -1,6 +1,7 @@
-import { nearestOn, pathLength, pointAt, portion, reversedPath, tangentAt } from './engine.ts';
+import { portion, reversedPath } from './engine.ts';
 import type { Path, Point } from './engine.ts';
 import { pathText, pointsText, strokesText } from './path-text.ts';
+import { nearestAlong, placeAlong, polylineOf, type Polyline } from './polyline.ts';
 import type { Band, Way } from './scene.ts';
 import { stretchesOf } from './stretches.ts';
 import { dot, minus, outOf, plus, times, unit } from './vectors.ts';
@@ -31,9 +32,10 @@ interface Across {
  * it was added. The way across is to the nearest point of the line after; only what of it is square to the line before counts.
  */
 export function bandsBetween(edge: string, before: Path, after: Path, over: boolean): readonly Band[] {
-	const length = pathLength(before);
+	const [from, to] = [polylineOf(before), polylineOf(after)];
+	const { length } = from;
 	const steps = Math.max(2, Math.ceil(length / every));
-	const places = Array.from({ length: steps + 1 }, (_, i) => across(before, after, (i * length) / steps, over));
+	const places = Array.from({ length: steps + 1 }, (_, i) => across(from, to, (i * length) / steps, over));
 	const ways = places.map(({ move }): Way | undefined =>
 		move < -narrowest ? 'in' : move > narrowest ? 'out' : undefined
 	);
@@ -42,20 +44,25 @@ export function bandsBetween(edge: string, before: Path, after: Path, over: bool
 		const end = places[Math.min(steps, last + 1)];
 		if (end.s - start.s < every || !(start.sTo < end.sTo)) return [];
 		const area = [...portion(before, start.s, end.s), ...reversedPath(portion(after, start.sTo, end.sTo))];
-		const { text, count } = (kind === 'in' ? hatch : zigzag)(before, after, start.s, end.s, over);
+		const { text, count } = (kind === 'in' ? hatch : zigzag)(from, to, start.s, end.s, over);
 		return [{ edge, way: kind, area: joinedText(area), strokes: text, count }];
 	});
 }
 
-function across(before: Path, after: Path, s: number, over: boolean): Across {
-	const from = pointAt(before, s);
-	const nearest = nearestOn(after, from, 1e-3);
-	const out = outOf(tangentAt(before, s, s > 0 ? 'before' : 'after'), over);
-	return { s, from, to: nearest.point, sTo: nearest.s, move: dot(minus(nearest.point, from), out) };
+function across(before: Polyline, after: Polyline, s: number, over: boolean): Across {
+	const { point: from, along } = placeAlong(before, s);
+	const nearest = nearestAlong(after, from);
+	return { s, from, to: nearest.point, sTo: nearest.s, move: dot(minus(nearest.point, from), outOf(along, over)) };
 }
 
 /** Slanted strokes from line to line and `past` px beyond each; the wider the band, the more upright. */
-function hatch(before: Path, after: Path, start: number, end: number, over: boolean): { text: string; count: number } {
+function hatch(
+	before: Polyline,
+	after: Polyline,
+	start: number,
+	end: number,
+	over: boolean
+): { text: string; count: number } {
 	const strokes: [Point, Point][] = [];
 	for (let s = start + strokeEvery / 2; s < end; s += strokeEvery) {
 		const here = across(before, after, s, over);
@@ -69,7 +76,13 @@ function hatch(before: Path, after: Path, start: number, end: number, over: bool
 }
 
 /** One zigzag between the two lines, a turn on each by turns. */
-function zigzag(before: Path, after: Path, start: number, end: number, over: boolean): { text: string; count: number } {
+function zigzag(
+	before: Polyline,
+	after: Polyline,
+	start: number,
+	end: number,
+	over: boolean
+): { text: string; count: number } {
 	const turns: Point[] = [];
 	for (let s = start, i = 0; s <= end; s += strokeEvery, i++) {
 		const here = across(before, after, s, over);

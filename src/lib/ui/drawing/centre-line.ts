@@ -30,13 +30,15 @@ export function centreLine(piece: Piece, edge: Edge, motion: Motion): string {
 	return kept.length > 1 ? pointsText(kept) : '';
 }
 
-/** By the even-odd rule. */
-export function isInside([x, y]: Point, outline: readonly Point[]): boolean {
+/** By the even-odd rule. Points are not taken apart into names: a name is looked for at thousands of places. */
+export function isInside(point: Point, outline: readonly Point[]): boolean {
+	const x = point[0];
+	const y = point[1];
 	let inside = false;
 	for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
-		const [ax, ay] = outline[j];
-		const [bx, by] = outline[i];
-		if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) inside = !inside;
+		const a = outline[j];
+		const b = outline[i];
+		if (a[1] > y !== b[1] > y && x < a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])) inside = !inside;
 	}
 	return inside;
 }

@@ -1,6 +1,7 @@
-import { nearestOn, pathLength, pointAt, portion } from './engine.ts';
-import type { Path, Point } from './engine.ts';
+import { portion } from './engine.ts';
+import type { Path } from './engine.ts';
 import { pathText } from './path-text.ts';
+import { liesOn, placeAlong, polylineOf } from './polyline.ts';
 import { stretchesOf } from './stretches.ts';
 
 /** Where lines are looked at, px apart. */
@@ -24,19 +25,19 @@ export interface PartedLine {
  * most likely lies on, asked first.
  */
 export function partedLine(path: Path, other: Path, likely: Path = other): PartedLine {
-	const length = pathLength(path);
-	const steps = Math.max(2, Math.ceil(length / every));
-	const places = Array.from({ length: steps + 1 }, (_, i) => (i * length) / steps);
-	const off = (point: Point, line: Path) => nearestOn(line, point, 1e-3).distance > same;
+	const line = polylineOf(path);
+	const [first, then] = [polylineOf(likely), polylineOf(other)];
+	const steps = Math.max(2, Math.ceil(line.length / every));
+	const places = Array.from({ length: steps + 1 }, (_, i) => (i * line.length) / steps);
 	const kinds = places.map((s) => {
-		const point = pointAt(path, s);
-		return off(point, likely) && (likely === other || off(point, other)) ? 'moved' : 'kept';
+		const { point } = placeAlong(line, s);
+		return liesOn(first, point, same) || (first !== then && liesOn(then, point, same)) ? 'kept' : 'moved';
 	});
 	const text = { kept: '', moved: '' };
 	let movedLength = 0;
-	for (const { kind, first, last } of stretchesOf(kinds)) {
+	for (const { kind, first: begun, last } of stretchesOf(kinds)) {
 		// The step between a kept and a moved sample belongs to the moved stretch, so that no gap is left.
-		const from = places[kind === 'moved' ? Math.max(0, first - 1) : first];
+		const from = places[kind === 'moved' ? Math.max(0, begun - 1) : begun];
 		const to = places[kind === 'moved' ? Math.min(steps, last + 1) : last];
 		if (to - from < shortest) continue;
 		text[kind] += pathText(portion(path, from, to));

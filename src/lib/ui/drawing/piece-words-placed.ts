@@ -86,13 +86,13 @@ function namesOnLines(name: string): readonly (readonly string[])[] {
 	return parts.length > 1 ? [[name], parts] : [[name]];
 }
 
-function cornersInside(box: ReturnType<typeof boxAround>, outline: readonly Point[]): boolean {
-	return [
-		[box.left, box.top],
-		[box.right, box.top],
-		[box.left, box.bottom],
-		[box.right, box.bottom]
-	].every(([x, y]) => isInside([x, y], outline));
+function cornersInside({ left, right, top, bottom }: Box, outline: readonly Point[]): boolean {
+	return (
+		isInside([left, top], outline) &&
+		isInside([right, top], outline) &&
+		isInside([left, bottom], outline) &&
+		isInside([right, bottom], outline)
+	);
 }
 
 /** Beside the grain line, along it, clear of everything if it can be. */
