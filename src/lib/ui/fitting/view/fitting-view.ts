@@ -44,7 +44,9 @@ function viewOf(held: InHand, looksClose: boolean) {
 		links: linksOf(held),
 		told: toldOf(held),
 		pinned: pinnedRows(held),
-		seamsFirst: (['seam', 'edge', 'dart'] as const).map((to) => targetsFor(held.after, to))
+		/** Offered only while the hand is empty. */
+		seamsFirst:
+			hand.target || hand.act ? [] : (['seam', 'edge', 'dart'] as const).map((to) => targetsFor(held.after, to))
 	};
 }
 
