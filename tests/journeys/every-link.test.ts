@@ -77,7 +77,7 @@ test('every link of every page leads somewhere; no page has an error, scrolls si
 	const waiting = [{ address: '/', from: 'the start', first: true }];
 	for (let next = waiting.shift(); next; next = waiting.shift()) {
 		const { address, from, first } = next;
-		const answer = await request.get(address);
+		const answer = await request.get(address, { headers: { accept: 'text/html,*/*;q=0.8' } });
 		if (answer.status() !== 200) wrong.push(`${address}, linked from ${from}: ${answer.status()}`);
 		const isPage =
 			answer.headers()['content-type']?.startsWith('text/html') && !answer.headers()['content-disposition'];

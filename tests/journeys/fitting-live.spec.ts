@@ -170,6 +170,34 @@ test('looked at closer with buttons, keys and the wheel; pins keep their size, a
 	await expect.poll(async () => (await sizes()).cloth).toBeGreaterThan(before.cloth * 1.1);
 });
 
+test('what is typed while the engine is still on its way is kept, and so is what was wrong with it @scripting @desktop', async ({
+	page,
+	request
+}) => {
+	const fitting = `${await begin(page, request)}?act=folded-across&across=waist`;
+	const answer = await request.get(fitting);
+	const first = (await answer.text()) + (answer.headers().link ?? '');
+	let come = () => {};
+	const held = new Promise<void>((resolve) => (come = resolve));
+	await page.route(/\/_app\/immutable\/.*\.js$/, async (route) => {
+		if (!first.includes(new URL(route.request().url()).pathname.split('/').pop()!)) await held;
+		await route.continue();
+	});
+	await page.goto(fitting);
+	await expect(page.locator('.hand')).toBeVisible();
+	await page.waitForTimeout(1500);
+	await expect(page.getByRole('button', { name: 'Closer' })).toHaveCount(0);
+	await howMuch(page, 'Centre-back seam').fill('0');
+	await page.getByRole('button', { name: 'Keep alteration 1' }).click();
+	await expect(page.getByText('That changes nothing').first()).toBeVisible();
+	come();
+	await ready(page);
+	await expect(howMuch(page, 'Centre-back seam')).toHaveValue('0');
+	await expect(page.getByText('That changes nothing').first()).toBeVisible();
+	await howMuch(page, 'Centre-back seam').fill('1/2');
+	await expect(page.getByText('That changes nothing')).toHaveCount(0);
+});
+
 /** Two fingers that part round the middle of a box. */
 async function pinch(page: Page, box: { x: number; y: number; width: number; height: number }) {
 	const client = await page.context().newCDPSession(page);

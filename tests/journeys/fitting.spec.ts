@@ -168,6 +168,9 @@ test('the whole fold is halved, said so, and shown as it was read when it is cha
 	const fitting = await begin(page, request);
 	await page.goto(`${fitting}?act=took-in&seam=side&measured=whole-fold`);
 	await howMuch(page, 'Waist line').fill('1/2');
+	await page.getByRole('button', { name: 'Show the line' }).click();
+	// The rule says what was read, not what is carried.
+	await expect(page.locator('.rule [aria-pressed="true"]')).toHaveText('1/2');
 	await keep(page, 1);
 	await expect(page.getByText('1/2″ across the fold = 1/4″ on each layer').first()).toBeVisible();
 	await page.getByRole('link', { name: /^Change ?, alteration 1$/ }).click();

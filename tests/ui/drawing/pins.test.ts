@@ -157,3 +157,23 @@ function labelBox({ label, labelAt: [x, y], labelAnchor }: PinScene) {
 	const left = labelAnchor === 'start' ? x : labelAnchor === 'end' ? x - width : x - width / 2;
 	return { left, right: left + width, top: y - 10, bottom: y + 1 };
 }
+
+it('puts a pin at the edge of the table into the cloth rather than off the drawing', () => {
+	const front = jacket.pieces.find(({ id }) => id === 'front')!;
+	const pins = front.edges.map(({ id }, i): PinOnDrawing => ({
+		number: i + 1,
+		feature: `front/${id}`,
+		way: 'in',
+		word: 'shorter',
+		amount: 9.525
+	}));
+	const { pins: placed, width } = layTable(jacket, { unit: 'in', pins });
+	expect(placed).toHaveLength(front.edges.length);
+	for (const { label, labelAt, labelAnchor, head, radius } of placed) {
+		const wide = textWidth(label, 14, true);
+		const left = labelAt[0] - { start: 0, middle: wide / 2, end: wide }[labelAnchor];
+		expect(left).toBeGreaterThan(0);
+		expect(left + wide).toBeLessThan(width + 1);
+		expect(head[0] + radius).toBeLessThan(width);
+	}
+});

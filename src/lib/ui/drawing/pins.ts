@@ -144,22 +144,25 @@ const amountOf = (mm: number, unit: Unit) =>
 	formatLength(mm, unit, { denominator: 16, sign: 'never', mark: unit === 'cm' }).text;
 
 /** Heads out of the cloth at several slants (thin: on the line itself), each with its words to the four sides. */
-function* candidates(through: readonly Through[], label: string, r: number, thin: boolean): Generator<Candidate> {
+function* candidates(places: readonly Through[], label: string, r: number, thin: boolean): Generator<Candidate> {
 	const width = textWidth(label, labelSize, true);
-	for (const place of through) {
-		for (const [angle, reach] of thin ? [[0, 0]] : slants) {
+	for (const place of places) {
+		for (const [angle, reach, cost] of thin ? [[0, 0, 0] as const] : slants) {
 			const direction = turned(place.out, angle);
 			const head = plus(place.at, times(direction, reach));
+			const through = cost === 0 ? place : { ...place, cost: place.cost + cost };
 			for (const side of ['right', 'left', 'below', 'above'] as const) {
-				yield { through: place, head, direction, label: labelBeside(head, r, width, side) };
+				yield { through, head, direction, label: labelBeside(head, r, width, side) };
 			}
 		}
 	}
 }
 
-const slants: readonly (readonly [angle: number, reach: number])[] = [0.45, -0.45, 0.8, -0.8, 0.1].flatMap((angle) =>
-	[30, 40, 54].map((reach) => [angle, reach] as const)
-);
+/** Out of the cloth; into it only where there is no table left beside it. */
+const slants: readonly (readonly [angle: number, reach: number, cost: number])[] = [
+	...[0.45, -0.45, 0.8, -0.8, 0.1].flatMap((angle) => [30, 40, 54].map((reach) => [angle, reach, 0] as const)),
+	...[0.45, -0.45].map((angle) => [Math.PI + angle, 36, 400] as const)
+];
 
 function labelBeside(
 	[x, y]: Point,
