@@ -6,6 +6,9 @@ import { cuttingLines } from '../../../src/lib/engine/cutting/cutting-lines.ts';
 import { cutPaths } from '../../../src/lib/ui/drawing/cut-paths.ts';
 import { textWidth } from '../../../src/lib/ui/drawing/clearance.ts';
 import type { PinOnDrawing, PinScene } from '../../../src/lib/ui/drawing/scene.ts';
+import { carryEach } from '../../../src/lib/ui/fitting/carry-each.ts';
+import { asAlterations, readAlteration } from '../../../src/lib/ui/fitting/read-alteration.ts';
+import { demoDraft } from '../demo-versions.ts';
 import { jacket } from '../jacket.ts';
 import { partsOf } from './read-path.ts';
 import { rectangle } from './rectangle.ts';
@@ -159,16 +162,17 @@ function labelBox({ label, labelAt: [x, y], labelAnchor }: PinScene) {
 }
 
 it('puts a pin at the edge of the table into the cloth rather than off the drawing', () => {
-	const front = jacket.pieces.find(({ id }) => id === 'front')!;
-	const pins = front.edges.map(({ id }, i): PinOnDrawing => ({
-		number: i + 1,
-		feature: `front/${id}`,
-		way: 'in',
-		word: 'shorter',
-		amount: 9.525
-	}));
-	const { pins: placed, width } = layTable(jacket, { unit: 'in', pins });
-	expect(placed).toHaveLength(front.edges.length);
+	const read = readAlteration(demoDraft, { act: 'folded-across', across: 'waist', first: '3/8' }, 'in');
+	if (!('read' in read)) throw new Error(JSON.stringify(read.problems));
+	const [one] = carryEach(demoDraft, asAlterations(read.read.intents));
+	const pins = pinsOfAlteration({
+		number: 1,
+		before: demoDraft,
+		after: one.after,
+		touched: one.step!.touched.map(({ feature }) => feature)
+	});
+	const { pins: placed, width } = layTable(one.after, { unit: 'in', before: demoDraft, pins });
+	expect(placed.length).toBeGreaterThan(3);
 	for (const { label, labelAt, labelAnchor, head, radius } of placed) {
 		const wide = textWidth(label, 14, true);
 		const left = labelAt[0] - { start: 0, middle: wide / 2, end: wide }[labelAnchor];
