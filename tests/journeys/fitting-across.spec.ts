@@ -163,7 +163,7 @@ test('no piece ticked, off the cloth, deeper than the piece, and what is not the
 		expect((await request.get(`${fitting}?${address}`)).status(), address).toBe(404);
 });
 
-test('every form can be read by everyone @desktop', async ({ page, request }) => {
+test('every form can be read by everyone @scripting @desktop', async ({ page, request }) => {
 	const fitting = await begin(page, request);
 	for (const address of [
 		'act=folded-across&across=waist&first=1/2',
