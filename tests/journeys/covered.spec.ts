@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { beginFitting } from '../support/begin-fitting.ts';
 import { demoGarment } from '../support/demo-garment.ts';
 import { ownServer } from '../support/own-server.ts';
 
@@ -8,9 +9,7 @@ test('covered, a fitting shows its drawing and nothing that is written of a body
 	page,
 	request
 }) => {
-	await page.goto(`${server.address()}${await demoGarment(request, server.address())}/fittings/new`);
-	await page.getByRole('button', { name: 'Begin the fitting' }).click();
-	await page.waitForURL(/\/fittings\/(?!new\b)[^/]+$/);
+	await beginFitting(page, request, server.address());
 	const drawing = page.getByRole('group', { name: /all pieces, drawing$/ });
 	const wearer = page.getByText('Ines Varrow');
 	const shown = (name: string) => page.getByRole('link', { name }).locator('visible=true');

@@ -3,7 +3,7 @@ import demo from '../../src/lib/intake/demo-draft.json' with { type: 'json' };
 import { parseDraft } from '../../src/lib/engine/index.ts';
 import { acts } from '../../src/lib/ui/fitting/acts.ts';
 import { targetsFor } from '../../src/lib/ui/fitting/targets.ts';
-import { demoGarment } from '../support/demo-garment.ts';
+import { beginFitting } from '../support/begin-fitting.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -15,10 +15,7 @@ test('every act is taken in the hand on everything that it can be done to, and s
 	test.setTimeout(300_000);
 	const faults: string[] = [];
 	page.on('pageerror', ({ message }) => faults.push(`${page.url()}: ${message}`));
-	await page.goto(`${server.address()}${await demoGarment(request, server.address())}/fittings/new`);
-	await page.getByRole('button', { name: 'Begin the fitting' }).click();
-	await page.waitForURL(/\/fittings\/(?!new\b)[^/]+$/);
-	const fitting = page.url();
+	const fitting = await beginFitting(page, request, server.address());
 	const draft = parseDraft(demo);
 	let hands = 0;
 	for (const act of acts)

@@ -1,17 +1,12 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type APIRequestContext, type Page } from '@playwright/test';
-import { demoGarment } from '../support/demo-garment.ts';
+import { beginFitting } from '../support/begin-fitting.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
 
-/** A new fitting of the demo’s jacket, on its second toile. */
-async function begin(page: Page, request: APIRequestContext): Promise<string> {
-	await page.goto(`${server.address()}${await demoGarment(request, server.address())}/fittings/new`);
-	await page.getByRole('button', { name: 'Begin the fitting' }).click();
-	await page.waitForURL(/\/fittings\/(?!new\b)[^/]+$/);
-	return page.url().replace(/[?#].*$/, '');
-}
+/** A new fitting of the demo’s jacket, open. */
+const begin = (page: Page, request: APIRequestContext) => beginFitting(page, request, server.address());
 
 const pinned = (page: Page) => page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem');
 const keep = (page: Page, number: number) => page.getByRole('button', { name: `Keep alteration ${number}` }).click();

@@ -1,16 +1,11 @@
 import { expect, test, type APIRequestContext, type Page } from '@playwright/test';
-import { demoGarment } from '../support/demo-garment.ts';
+import { beginFitting } from '../support/begin-fitting.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
 
-/** A new fitting of the demo’s jacket, once its page computes by itself. */
-async function begin(page: Page, request: APIRequestContext): Promise<string> {
-	await page.goto(`${server.address()}${await demoGarment(request, server.address())}/fittings/new`);
-	await page.getByRole('button', { name: 'Begin the fitting' }).click();
-	await page.waitForURL(/\/fittings\/(?!new\b)[^/]+$/);
-	return page.url().replace(/[?#].*$/, '');
-}
+/** A new fitting of the demo’s jacket, open. */
+const begin = (page: Page, request: APIRequestContext) => beginFitting(page, request, server.address());
 
 /** The buttons for looking closer come with the engine. */
 const ready = (page: Page) => page.getByRole('button', { name: 'Closer' }).first().waitFor();

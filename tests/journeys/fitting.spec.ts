@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type APIRequestContext, type Page } from '@playwright/test';
+import { beginFitting } from '../support/begin-fitting.ts';
 import { demoGarment } from '../support/demo-garment.ts';
 import { ownServer } from '../support/own-server.ts';
 
@@ -9,14 +10,8 @@ async function garmentOf(request: APIRequestContext): Promise<string> {
 	return `${server.address()}${await demoGarment(request, server.address())}`;
 }
 
-/** A new fitting of the demo’s jacket, on its second toile. */
-async function begin(page: Page, request: APIRequestContext): Promise<string> {
-	await page.goto(`${await garmentOf(request)}/fittings/new`);
-	await page.getByRole('button', { name: 'Begin the fitting' }).click();
-	// The page before has the same heading.
-	await page.waitForURL(/\/fittings\/(?!new\b)[^/]+$/);
-	return page.url().replace(/[?#].*$/, '');
-}
+/** A new fitting of the demo’s jacket, open. */
+const begin = (page: Page, request: APIRequestContext) => beginFitting(page, request, server.address());
 
 const howMuch = (page: Page, place: string) => page.getByLabel(`${place}, how much`, { exact: true });
 const pinned = (page: Page) => page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem');

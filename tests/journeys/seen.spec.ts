@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { demoGarment } from '../support/demo-garment.ts';
+import { beginFitting } from '../support/begin-fitting.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -8,9 +8,7 @@ test('a line is tapped, what is seen there noted, and its usual cure taken in th
 	page,
 	request
 }) => {
-	await page.goto(`${server.address()}${await demoGarment(request, server.address())}/fittings/new`);
-	await page.getByRole('button', { name: 'Begin the fitting' }).click();
-	await page.waitForURL(/\/fittings\/(?!new\b)[^/]+$/);
+	await beginFitting(page, request, server.address());
 	await page.getByRole('link', { name: 'Pin Front, Shoulder' }).focus();
 	await page.keyboard.press('Enter');
 	await expect(page.getByRole('heading', { name: /^Shoulder seam/ })).toBeVisible();

@@ -1,6 +1,6 @@
 import { expect, test, type Locator } from '@playwright/test';
 import sharp from 'sharp';
-import { demoGarment } from '../support/demo-garment.ts';
+import { beginFitting } from '../support/begin-fitting.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -49,9 +49,7 @@ test('a whole fitting is logged on a phone in under three minutes of thumb and t
 	request
 }) => {
 	test.setTimeout(120_000);
-	await page.goto(`${server.address()}${await demoGarment(request, server.address())}/fittings/new`);
-	await page.getByRole('button', { name: 'Begin the fitting' }).click();
-	await page.waitForURL(/\/fittings\/(?!new\b)[^/]+$/);
+	await beginFitting(page, request, server.address());
 	await page.getByRole('button', { name: 'Closer' }).first().waitFor();
 	const hand = thumb();
 	const act = (name: RegExp) => hand.choose(page.getByRole('link', { name }).first());

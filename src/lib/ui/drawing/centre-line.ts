@@ -3,6 +3,7 @@ import type { Edge, Motion, Piece, Point } from './engine.ts';
 import { moved } from './frame.ts';
 import { pointsText } from './path-text.ts';
 import { minus, outOf, plus, times } from './vectors.ts';
+import { isInside } from './is-inside.ts';
 
 /** Chords of the line, mm. */
 const step = 4;
@@ -28,17 +29,4 @@ export function centreLine(piece: Piece, edge: Edge, motion: Motion): string {
 	const outline = flatten(movePath(motion, outlineOf(piece)), 0.3);
 	const kept = line.filter((point) => isInside(point, outline));
 	return kept.length > 1 ? pointsText(kept) : '';
-}
-
-/** By the even-odd rule. Points are not taken apart into names: a name is looked for at thousands of places. */
-export function isInside(point: Point, outline: readonly Point[]): boolean {
-	const x = point[0];
-	const y = point[1];
-	let inside = false;
-	for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
-		const a = outline[j];
-		const b = outline[i];
-		if (a[1] > y !== b[1] > y && x < a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])) inside = !inside;
-	}
-	return inside;
 }

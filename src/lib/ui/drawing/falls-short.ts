@@ -4,6 +4,7 @@ import { pointsText, strokesText } from './path-text.ts';
 import type { ShortScene } from './scene.ts';
 import { stretchesOf } from './stretches.ts';
 import { between, distance } from './vectors.ts';
+import { isInside } from './is-inside.ts';
 
 /** From place to place along the wanted line, px: also the width of the crosses. */
 const every = 6.5;
@@ -25,7 +26,7 @@ export function fallsShort(cloth: Path, wanted: Path): ShortScene | undefined {
 	const around = flatten(cloth, 0.2);
 	const places = fromInside(evenly(flatten(wanted, 0.2)), around);
 	const outside = places.map((at): Outside | undefined => {
-		if (isInside(around, at)) return undefined;
+		if (isInside(at, around)) return undefined;
 		const nearest = nearestOn(cloth, at, 1e-3);
 		return nearest.distance > onEdge ? { at, s: nearest.s, edge: nearest.point } : undefined;
 	});
@@ -40,7 +41,7 @@ export function fallsShort(cloth: Path, wanted: Path): ShortScene | undefined {
 
 /** The same closed line begun at a place on the cloth, so that no stretch beyond it is cut in two; as it is if there is none. */
 function fromInside(points: readonly Point[], around: readonly Point[]): readonly Point[] {
-	const first = points.findIndex((point) => isInside(around, point));
+	const first = points.findIndex((point) => isInside(point, around));
 	return first <= 0 ? points : [...points.slice(first), ...points.slice(0, first)];
 }
 
@@ -81,14 +82,4 @@ function evenly(points: readonly Point[]): readonly Point[] {
 		places.push(between(points[i], points[(i + 1) % points.length], lengths[i] > 0 ? (s - walked) / lengths[i] : 0));
 	}
 	return places;
-}
-
-/** Whether a ray to the right leaves the outline an odd number of times. */
-function isInside(outline: readonly Point[], [x, y]: Point): boolean {
-	let inside = false;
-	outline.forEach(([x1, y1], i) => {
-		const [x0, y0] = outline[(i + outline.length - 1) % outline.length];
-		if (y0 > y !== y1 > y && x < x0 + ((y - y0) / (y1 - y0)) * (x1 - x0)) inside = !inside;
-	});
-	return inside;
 }

@@ -1,7 +1,7 @@
 import { movePath, pathLength, pointAt, tangentAt } from './engine.ts';
 import type { Box, Path, Point } from './engine.ts';
 import { boxAround, filled, grown, textWidth } from './clearance.ts';
-import { isInside } from './centre-line.ts';
+import { isInside } from './is-inside.ts';
 import type { DrawnPiece } from './piece-scene.ts';
 import { cutWords } from './piece-words.ts';
 import type { PieceScene, Word } from './scene.ts';
