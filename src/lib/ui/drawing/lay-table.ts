@@ -6,7 +6,7 @@ import type { Draft, Piece } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
 import { balanceAcross, takeNames } from './balance.ts';
 import { captionGap, type Caption } from './caption-gap.ts';
-import { together } from './clearance.ts';
+import { filled, together } from './clearance.ts';
 import { crossStep, measureStrip } from './measure-strip.ts';
 import { pieceWithWords } from './piece-with-words.ts';
 import { placePins } from './pins.ts';
@@ -36,6 +36,8 @@ export interface TableOptions {
 	readonly selected?: readonly string[];
 	/** A caption that may stand in a gap of the pieces; none if left out. */
 	readonly caption?: Caption;
+	/** Its upper right corner is left to the button that brings it closer. */
+	readonly closer?: boolean;
 	/** Without crosses and measure: a drawing on white paper. */
 	readonly bare?: boolean;
 }
@@ -72,6 +74,7 @@ export function layTable(draft: Draft, options: TableOptions): Scene {
 	const height = bare ? foot : foot + stripHeight;
 	const balance = bare ? [] : balanceAcross(layout.placed, width);
 	takeNames(balance, clear);
+	if (options.closer) clear.take(filled({ left: width - 58, top: 0, right: width, bottom: 58 }), 8);
 	const pins = placePins(options.pins ?? [], drawn, { clear, width, height: foot, unit, thin: false });
 	const gap = options.caption ? captionGap(clear, width, options.caption) : undefined;
 	const step = crossStep(layout.scale, unit);

@@ -17,6 +17,8 @@ export interface AlterationDone {
 
 /** Less than this is no move, mm. */
 const least = 0.05;
+/** Less than half a sixteenth of an inch would be written as 0, mm. */
+const leastWritten = 25.4 / 32;
 
 /**
  * The pins of one alteration: through each edge where it moved the most, through each dart, with the word for the way and
@@ -34,7 +36,7 @@ export function pinsOfAlteration({ number, before, after, touched }: AlterationD
 	const sewn = darts
 		.filter(({ dart }) => named.has(dart))
 		.map(({ dart, before: was, after: is }): PinOnDrawing => ({ number, feature: dart, ...dartWords(was, is) }))
-		.filter(({ amount = 0 }) => amount >= least);
+		.filter(({ amount = 0 }) => amount >= leastWritten);
 	return [...moved, ...sewn];
 }
 

@@ -17,6 +17,7 @@ export function tableScene(held: InHand, side: SideShown): Scene {
 		...shared(held, side),
 		selected: selectedEdges(held),
 		caption: held.kept.ground.caption,
+		closer: true,
 		...piecesOn(held)
 	});
 }
