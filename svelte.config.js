@@ -2,6 +2,8 @@ import adapter from '@sveltejs/adapter-node';
 
 /** @type {import('@sveltejs/kit').Config} */
 const config = {
+	// Every component is written in runes: one that says none would bring the older way along.
+	compilerOptions: { runes: true, discloseVersion: false },
 	kit: {
 		adapter: adapter({ out: 'build', precompress: true }),
 		typescript: { config: (config) => ({ ...config, include: [...config.include, '../*.config.ts'] }) },
