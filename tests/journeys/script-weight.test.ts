@@ -8,7 +8,7 @@ import { demoGarment } from '../support/demo-garment.ts';
  */
 const usable = 88_000;
 /** Bytes that may not stand in any script of the page: packages that check what comes in, cut polygons, or keep the journal. */
-const serversOwn = /clipper2|Clipper64|better-sqlite3|drizzle/;
+const serversOwn = /clipper2|Clipper64|ZodError|better-sqlite3|drizzle/;
 
 /** Every script of a page by its address, as it is read. */
 function scriptsOf(page: Page): Map<string, Promise<string>> {

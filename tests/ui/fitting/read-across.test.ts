@@ -12,12 +12,13 @@ import type { AlterationBase, Draft } from '../../../src/lib/engine/index.ts';
 import { formOfAlteration } from '../../../src/lib/ui/fitting/form-of-alteration.ts';
 import { asAlterations, readAlteration, type AlterationRead } from '../../../src/lib/ui/fitting/read-alteration.ts';
 import type { Typed } from '../../../src/lib/ui/fitting/typed.ts';
+import { asWritten } from './as-written.ts';
 import { boxes, inch, jacket } from './drafts.ts';
 
 function read(draft: Draft, typed: Typed, unit: 'in' | 'cm' = 'in'): AlterationRead {
 	const form = readAlteration(draft, typed, unit);
 	if ('problems' in form) throw new Error(JSON.stringify(form.problems));
-	return form.read;
+	return asWritten(form.read);
 }
 
 function problems(draft: Draft, typed: Typed): Readonly<Record<string, string>> {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readAlteration, type AlterationRead } from '../../../src/lib/ui/fitting/read-alteration.ts';
 import type { Typed } from '../../../src/lib/ui/fitting/typed.ts';
+import { asWritten } from './as-written.ts';
 import { boxes, inch, jacket } from './drafts.ts';
 
 const quarter = inch / 4;
@@ -8,7 +9,7 @@ const quarter = inch / 4;
 function read(typed: Typed, draft = boxes, unit: 'in' | 'cm' = 'in'): AlterationRead {
 	const form = readAlteration(draft, typed, unit);
 	if ('problems' in form) throw new Error(JSON.stringify(form.problems));
-	return form.read;
+	return asWritten(form.read);
 }
 function problems(typed: Typed, draft = boxes): Readonly<Record<string, string>> {
 	const form = readAlteration(draft, typed, 'in');

@@ -1,5 +1,5 @@
 import type { EdgePlace, InnerPoint, Place } from '../draft/types.ts';
-import { mirroredPlace } from './fields.ts';
+import { mirroredPlace } from './mirrored-place.ts';
 
 /** An inner point named on the undivided draft, named on the part that the alteration reaches. */
 export function onSide(

@@ -1,15 +1,13 @@
-import type { z } from 'zod';
 import type { Draft } from '../draft/types.ts';
 import type { AlterationBase, Outcome, PlacedMove } from './types.ts';
 
 /**
- * One kind of alteration: how it is written, whether it has been read, and what it does. Adding a kind is one file in
- * kinds/, one line in registry.ts and one test file; nothing else asks which kind an alteration is.
+ * One kind of alteration: whether it has been read, and what it does. How it is written stands beside it in the same file, and
+ * is listed apart, so that whoever only carries loads nothing that checks files. Adding a kind is one file in kinds/, one line
+ * each in registry.ts and schemas.ts and one test file; nothing else asks which kind an alteration is.
  */
 export interface Kind<A extends AlterationBase> {
 	readonly kind: A['kind'];
-	/** The file form, with `id`, `kind` and `on`. */
-	readonly schema: z.ZodType<A>;
 	/** Whether its amounts have been read off the pins; if not it waits, unplaced. */
 	isRead(alteration: A): boolean;
 	/** Whether all its amounts are zero: then its places are looked for and nothing else happens. */

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { kindNamed, kindNames, type Alteration } from './registry.ts';
+import { schemaOf } from './schemas.ts';
 
 export interface AlterationProblem {
 	/** Where in the JSON, `pins[0].a`; empty for the whole. */
@@ -31,9 +32,9 @@ export function parseAlteration(json: unknown): Alteration {
 		throw new AlterationError([
 			{ path: 'kind', message: `should be one of ${kindNames().join(', ')}, not ${JSON.stringify(named) ?? 'nothing'}` }
 		]);
-	const read = kind.schema.safeParse(json);
+	const read = schemaOf(kind.kind as Alteration['kind']).safeParse(json);
 	if (!read.success) throw new AlterationError(read.error.issues.map(problemOf));
-	return read.data as Alteration;
+	return read.data;
 }
 
 function problemOf(issue: z.core.$ZodIssue): AlterationProblem {

@@ -1,4 +1,3 @@
-import { parseAlteration } from '../../engine/index.ts';
 import type { AlterationBase, Draft, On } from '../../engine/index.ts';
 import type { Measured } from '../../measure/fold.ts';
 import type { Unit } from '../../measure/units.ts';
@@ -88,7 +87,10 @@ function placeRefused(draft: Draft, intents: readonly IntentRead[]): string | un
 	return unplaced.find((one) => one?.why === 'no-place' || one?.code === 'same-place')?.sentence;
 }
 
-/** Intents as the engine carries them, under ids of their own: for looking, not for keeping. */
+/**
+ * Intents as the engine carries them, under ids of their own: for looking, not for keeping. What is kept is parsed by the journal;
+ * here they are what the readers wrote, and the browser is spared what checks files.
+ */
 export function asAlterations(intents: readonly IntentRead[]): readonly AlterationBase[] {
-	return intents.map((intent, i) => parseAlteration({ ...intent, id: `in-hand-${i + 1}` }));
+	return intents.map((intent, i) => ({ ...intent, id: `in-hand-${i + 1}` }));
 }

@@ -15,8 +15,9 @@ import type { Dart, Draft, EdgePlace, InnerPoint, Piece } from '../../draft/type
 import { bentFold, remarksOf } from '../after-cut.ts';
 import { bustLines } from '../bust-lines.ts';
 import { bustMove, bustPlan, movedMouth } from '../bust-plan.ts';
-import { amount, edgePlace, id, innerPoint, mirroredInnerPoint, mirroredPlace, on } from '../fields.ts';
+import { amount, edgePlace, id, innerPoint, on } from '../fields.ts';
 import type { Kind } from '../kind.ts';
+import { mirroredInnerPoint, mirroredPlace } from '../mirrored-place.ts';
 import { bridgeBetween, reassemble } from '../reassemble.ts';
 import { isRefused, refused } from '../refusal.ts';
 import { partSides, reachedPieces } from '../sides.ts';
@@ -38,9 +39,9 @@ export interface BustSpreadAlteration extends AlterationBase {
 	readonly gap?: number;
 }
 
-export const bustSpread: Kind<BustSpreadAlteration> = {
-	kind: 'bust-spread',
-	schema: z.strictObject({
+/** The file form. */
+export const bustSpreadSchema = (): z.ZodType<BustSpreadAlteration> =>
+	z.strictObject({
 		id,
 		kind: z.literal('bust-spread'),
 		on,
@@ -51,7 +52,10 @@ export const bustSpread: Kind<BustSpreadAlteration> = {
 		dart: edgePlace,
 		centre: edgePlace.optional(),
 		gap: amount.optional()
-	}),
+	});
+
+export const bustSpread: Kind<BustSpreadAlteration> = {
+	kind: 'bust-spread',
 	isRead: ({ gap }) => gap !== undefined,
 	isNothing: ({ gap }) => gap === 0,
 	names: ({ piece }) => [piece],

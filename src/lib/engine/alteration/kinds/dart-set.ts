@@ -10,9 +10,10 @@ import { inches } from '../../draft/say.ts';
 import type { Dart, Draft, FoldDart, InnerPoint, Piece } from '../../draft/types.ts';
 import { sideOfName } from '../../draft/undivided-name.ts';
 import { crossesOtherDart, mouthOfWidth } from '../dart-mouth.ts';
-import { amount, feature, id, innerPoint, mirroredInnerPoint, on } from '../fields.ts';
+import { amount, feature, id, innerPoint, on } from '../fields.ts';
 import { onSide } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
+import { mirroredInnerPoint } from '../mirrored-place.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
 import { dartIds, reachedFeatures } from '../sides.ts';
 import type { AlterationBase, Outcome } from '../types.ts';
@@ -27,16 +28,19 @@ export interface DartSetAlteration extends AlterationBase {
 
 type Refused = Extract<Outcome, { refused: unknown }>;
 
-export const dartSet: Kind<DartSetAlteration> = {
-	kind: 'dart-set',
-	schema: z.strictObject({
+/** The file form. */
+export const dartSetSchema = (): z.ZodType<DartSetAlteration> =>
+	z.strictObject({
 		id,
 		kind: z.literal('dart-set'),
 		on,
 		dart: feature,
 		intake: amount.min(0, 'is the width of the dart: it cannot be less than 0').optional(),
 		point: innerPoint.optional()
-	}),
+	});
+
+export const dartSet: Kind<DartSetAlteration> = {
+	kind: 'dart-set',
 	isRead: ({ intake, point }) => intake !== undefined || point !== undefined,
 	// A width of 0 takes the dart out: that is something.
 	isNothing: () => false,

@@ -21,9 +21,10 @@ import { findPlace } from '../../draft/place.ts';
 import { inches } from '../../draft/say.ts';
 import { sideOfName, undividedName } from '../../draft/undivided-name.ts';
 import type { Dart, Draft, Piece, Place } from '../../draft/types.ts';
-import { feature, id, mirroredPlace, on, place } from '../fields.ts';
+import { feature, id, on, place } from '../fields.ts';
 import { placeOnPart } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
+import { mirroredPlace } from '../mirrored-place.ts';
 import { bridgeBetween, inOutlineOrder, reassemble, type Fate } from '../reassemble.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
 import { dartIds, reachedFeatures } from '../sides.ts';
@@ -40,9 +41,9 @@ export interface DartSwingAlteration extends AlterationBase {
 	readonly share?: number;
 }
 
-export const dartSwing: Kind<DartSwingAlteration> = {
-	kind: 'dart-swing',
-	schema: z.strictObject({
+/** The file form. */
+export const dartSwingSchema = (): z.ZodType<DartSwingAlteration> =>
+	z.strictObject({
 		id,
 		kind: z.literal('dart-swing'),
 		on,
@@ -54,7 +55,10 @@ export const dartSwing: Kind<DartSwingAlteration> = {
 			.min(0, 'is a share of the dart: from 0 to 1')
 			.max(1, 'is a share of the dart: from 0 to 1')
 			.optional()
-	}),
+	});
+
+export const dartSwing: Kind<DartSwingAlteration> = {
+	kind: 'dart-swing',
 	isRead: ({ share }) => share !== undefined,
 	isNothing: ({ share }) => share === 0,
 	names: (alteration) => [alteration.dart, alteration.edge],

@@ -11,9 +11,10 @@ import type { Dart, Draft, InnerPoint, Place } from '../../draft/types.ts';
 import { contains } from '../../geometry/contains.ts';
 import { sideOfName } from '../../draft/undivided-name.ts';
 import { crossesOtherDart, mouthOfWidth } from '../dart-mouth.ts';
-import { amount, feature, id, innerPoint, mirroredInnerPoint, mirroredPlace, on, place } from '../fields.ts';
+import { amount, feature, id, innerPoint, on, place } from '../fields.ts';
 import { onSide, placeOnPart } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
+import { mirroredInnerPoint, mirroredPlace } from '../mirrored-place.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
 import { edgeIds, reachedFeatures } from '../sides.ts';
 import type { AlterationBase, Outcome } from '../types.ts';
@@ -27,9 +28,9 @@ export interface DartAlteration extends AlterationBase {
 	readonly point?: InnerPoint;
 }
 
-export const dart: Kind<DartAlteration> = {
-	kind: 'dart',
-	schema: z.strictObject({
+/** The file form. */
+export const dartSchema = (): z.ZodType<DartAlteration> =>
+	z.strictObject({
 		id,
 		kind: z.literal('dart'),
 		on,
@@ -37,7 +38,10 @@ export const dart: Kind<DartAlteration> = {
 		at: place,
 		intake: amount.min(0, 'is the width of the dart: it cannot be less than 0').optional(),
 		point: innerPoint.optional()
-	}),
+	});
+
+export const dart: Kind<DartAlteration> = {
+	kind: 'dart',
 	isRead: ({ intake, point }) => intake !== undefined && (point !== undefined || intake === 0),
 	isNothing: ({ intake }) => intake === 0,
 	names: (alteration) => [alteration.edge],

@@ -4,9 +4,10 @@ import { findPlace } from '../../draft/place.ts';
 import { findEdge } from '../../draft/find.ts';
 import { edgeStitchedLength } from '../../draft/length.ts';
 import type { Draft, Place } from '../../draft/types.ts';
-import { amount, feature, id, mirroredPlace, on, place } from '../fields.ts';
+import { amount, feature, id, on, place } from '../fields.ts';
 import { placeOnPart, runsBack } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
+import { mirroredPlace } from '../mirrored-place.ts';
 import { moveAlong, type RunAmount } from '../move-along.ts';
 import { amountAlong, type PinnedAmount } from '../pins.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
@@ -22,16 +23,19 @@ export interface EdgeAlteration extends AlterationBase {
 
 type Refused = Extract<Outcome, { refused: unknown }>;
 
-export const edge: Kind<EdgeAlteration> = {
-	kind: 'edge',
-	schema: z.strictObject({
+/** The file form. */
+export const edgeSchema = (): z.ZodType<EdgeAlteration> =>
+	z.strictObject({
 		id,
 		kind: z.literal('edge'),
 		on,
 		edge: feature,
 		pins: z.array(z.strictObject({ at: place, move: amount.optional() })).min(1),
 		shape: z.enum(['smooth', 'straight']).optional()
-	}),
+	});
+
+export const edge: Kind<EdgeAlteration> = {
+	kind: 'edge',
 	isRead: ({ pins }) => pins.some((pin) => pin.move !== undefined),
 	isNothing: ({ pins }) => pins.every((pin) => !pin.move),
 	names: (alteration) => [alteration.edge],

@@ -11,9 +11,10 @@ import { outlineOf } from '../../draft/outline.ts';
 import { findInnerPoint } from '../../draft/place.ts';
 import { sideOfName } from '../../draft/undivided-name.ts';
 import type { Draft, FoldDart, InnerPoint } from '../../draft/types.ts';
-import { amount, id, innerPoint, mirroredInnerPoint, on } from '../fields.ts';
+import { amount, id, innerPoint, on } from '../fields.ts';
 import { onSide } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
+import { mirroredInnerPoint } from '../mirrored-place.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
 import { partSides, reachedPieces } from '../sides.ts';
 import type { AlterationBase, Outcome } from '../types.ts';
@@ -26,9 +27,9 @@ export interface FoldDartAlteration extends AlterationBase {
 	readonly widest: { readonly at: number; readonly intake?: number };
 }
 
-export const foldDart: Kind<FoldDartAlteration> = {
-	kind: 'fold-dart',
-	schema: z.strictObject({
+/** The file form. */
+export const foldDartSchema = (): z.ZodType<FoldDartAlteration> =>
+	z.strictObject({
 		id,
 		kind: z.literal('fold-dart'),
 		on,
@@ -41,7 +42,10 @@ export const foldDart: Kind<FoldDartAlteration> = {
 				.lt(1, 'lies between the two points: less than 1'),
 			intake: amount.min(0, 'is the width of the fold: it cannot be less than 0').optional()
 		})
-	}),
+	});
+
+export const foldDart: Kind<FoldDartAlteration> = {
+	kind: 'fold-dart',
 	isRead: ({ widest }) => widest.intake !== undefined,
 	isNothing: ({ widest }) => widest.intake === 0,
 	names: (alteration) => [alteration.piece],

@@ -2,9 +2,10 @@
 import { z } from 'zod';
 import { findPiece, nameOf } from '../../draft/find.ts';
 import type { EdgePlace, InnerPoint, MarkKind } from '../../draft/types.ts';
-import { amount, edgePlace, feature, id, innerPoint, mirroredInnerPoint, mirroredPlace, on, place } from '../fields.ts';
+import { amount, edgePlace, feature, id, innerPoint, on, place } from '../fields.ts';
 import type { Kind } from '../kind.ts';
 import { moveMark, noMark, ownId, removeMark, setButtonholes, setMark, setNotch, type Where } from '../mark-acts.ts';
+import { mirroredInnerPoint, mirroredPlace } from '../mirrored-place.ts';
 import type { Buttonholes } from '../place-buttonholes.ts';
 import { isRefused } from '../refusal.ts';
 import { partSides, reachedPieces } from '../sides.ts';
@@ -22,17 +23,16 @@ export interface MarkAlteration extends AlterationBase {
 	readonly buttonholes?: Buttonholes & { readonly id: string };
 }
 
-const markId = z
-	.string()
-	.max(80)
-	.regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, 'is a short name of letters, digits and hyphens, like bust-point');
-
-const size = amount.gt(0, 'is more than 0');
 const acts = ['set', 'notch', 'move', 'remove', 'buttonholes'] as const;
 
-export const mark: Kind<MarkAlteration> = {
-	kind: 'mark',
-	schema: z
+/** The file form. */
+export function markSchema(): z.ZodType<MarkAlteration> {
+	const markId = z
+		.string()
+		.max(80)
+		.regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, 'is a short name of letters, digits and hyphens, like bust-point');
+	const size = amount.gt(0, 'is more than 0');
+	return z
 		.strictObject({
 			id,
 			kind: z.literal('mark'),
@@ -75,7 +75,11 @@ export const mark: Kind<MarkAlteration> = {
 		})
 		.refine((alteration) => acts.filter((act) => alteration[act] !== undefined).length === 1, {
 			message: `One of ${acts.join(', ')} says what is done to the mark`
-		}),
+		});
+}
+
+export const mark: Kind<MarkAlteration> = {
+	kind: 'mark',
 	isRead: ({ buttonholes }) =>
 		!buttonholes || (!!buttonholes.button && (buttonholes.count ?? buttonholes.spacing) !== undefined),
 	// A mark has no amount that could be zero.

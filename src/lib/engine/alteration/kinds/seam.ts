@@ -20,16 +20,19 @@ export interface SeamAlteration extends AlterationBase {
 
 type Refused = Extract<Outcome, { refused: unknown }>;
 
-export const seam: Kind<SeamAlteration> = {
-	kind: 'seam',
-	schema: z.strictObject({
+/** The file form. */
+export const seamSchema = (): z.ZodType<SeamAlteration> =>
+	z.strictObject({
 		id,
 		kind: z.literal('seam'),
 		on,
 		seam: z.string().min(1),
 		pins: z.array(z.strictObject({ at: place, a: amount.optional(), b: amount.optional() })).min(1),
 		shape: z.enum(['smooth', 'straight']).optional()
-	}),
+	});
+
+export const seam: Kind<SeamAlteration> = {
+	kind: 'seam',
 	isRead: ({ pins }) => pins.some((pin) => pin.a !== undefined || pin.b !== undefined),
 	isNothing: ({ pins }) => pins.every((pin) => !pin.a && !pin.b),
 	names: (alteration) => [alteration.seam],

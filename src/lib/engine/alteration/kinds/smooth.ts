@@ -8,10 +8,11 @@ import type { Draft, Edge, Piece, Place } from '../../draft/types.ts';
 import type { MovedEdge } from '../../geometry/move-outline.ts';
 import { joined } from '../../geometry/accuracy.ts';
 import { pathLength } from '../../geometry/path.ts';
-import { feature, id, mirroredPlace, on, place } from '../fields.ts';
+import { feature, id, on, place } from '../fields.ts';
 import { placeOnPart, runsBack } from '../inner-point-on-side.ts';
 import { turnsAt, type Turn } from '../joint.ts';
 import type { Kind } from '../kind.ts';
+import { mirroredPlace } from '../mirrored-place.ts';
 import { isRefused, noPlace, refused } from '../refusal.ts';
 import { edgeInWords, rideEdges } from '../ride-edges.ts';
 import { edgeIds, reachedFeatures } from '../sides.ts';
@@ -39,9 +40,9 @@ const noTurn = 1e-7;
 /** Each line turns by no more than this, radians: a sharper corner is one that is meant, or a mistake. */
 const sharpest = Math.PI / 3;
 
-export const smooth: Kind<SmoothAlteration> = {
-	kind: 'smooth',
-	schema: z
+/** The file form. */
+export const smoothSchema = (): z.ZodType<SmoothAlteration> =>
+	z
 		.strictObject({
 			id,
 			kind: z.literal('smooth'),
@@ -54,7 +55,10 @@ export const smooth: Kind<SmoothAlteration> = {
 		.refine(({ end, at }) => (end === undefined) !== (at === undefined), {
 			path: ['end'],
 			message: 'says where: either an end of the edge, or "at" with a place along it'
-		}),
+		});
+
+export const smooth: Kind<SmoothAlteration> = {
+	kind: 'smooth',
 	isRead: () => true,
 	// Whether there is a corner is the draft's to say.
 	isNothing: () => false,

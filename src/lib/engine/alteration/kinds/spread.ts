@@ -4,9 +4,10 @@ import { findPiece, splitName } from '../../draft/find.ts';
 import { floorToTape, inchesBelow } from '../../draft/say.ts';
 import { undividedName } from '../../draft/undivided-name.ts';
 import type { Draft } from '../../draft/types.ts';
-import { amount, edgePlace, feature, id, mirroredPlace, on } from '../fields.ts';
+import { amount, edgePlace, feature, id, on } from '../fields.ts';
 import { placeOnPart } from '../inner-point-on-side.ts';
 import type { Kind } from '../kind.ts';
+import { mirroredPlace } from '../mirrored-place.ts';
 import { isRefused, refused } from '../refusal.ts';
 import { partSides, reachedPieces } from '../sides.ts';
 import { slash, type CutEnd, type Slash } from '../slash.ts';
@@ -19,11 +20,10 @@ export interface SpreadAlteration extends AlterationBase {
 	readonly cuts: readonly Slash[];
 }
 
-const cutEnd: z.ZodType<CutEnd> = z.union([edgePlace, z.strictObject({ dart: feature })]);
-
-export const spread: Kind<SpreadAlteration> = {
-	kind: 'spread',
-	schema: z.strictObject({
+/** The file form. */
+export function spreadSchema(): z.ZodType<SpreadAlteration> {
+	const cutEnd: z.ZodType<CutEnd> = z.union([edgePlace, z.strictObject({ dart: feature })]);
+	return z.strictObject({
 		id,
 		kind: z.literal('spread'),
 		on,
@@ -39,7 +39,11 @@ export const spread: Kind<SpreadAlteration> = {
 				})
 			)
 			.min(1)
-	}),
+	});
+}
+
+export const spread: Kind<SpreadAlteration> = {
+	kind: 'spread',
 	isRead: ({ cuts }) => cuts.some((cut) => cut.gapFrom !== undefined || cut.gapTo !== undefined),
 	isNothing: ({ cuts }) => cuts.every((cut) => !cut.gapFrom && !cut.gapTo),
 	names: ({ cuts }) => cuts.map((cut) => cut.piece),

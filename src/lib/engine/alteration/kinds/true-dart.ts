@@ -16,15 +16,18 @@ export interface TrueDartAlteration extends AlterationBase {
 	readonly reach: number;
 }
 
-export const trueDart: Kind<TrueDartAlteration> = {
-	kind: 'true-dart',
-	schema: z.strictObject({
+/** The file form. */
+export const trueDartSchema = (): z.ZodType<TrueDartAlteration> =>
+	z.strictObject({
 		id,
 		kind: z.literal('true-dart'),
 		on,
 		dart: feature,
 		reach: z.number().min(1, 'is how far the edge is redrawn on either side: at least 1 mm').max(1000)
-	}),
+	});
+
+export const trueDart: Kind<TrueDartAlteration> = {
+	kind: 'true-dart',
 	isRead: () => true,
 	// Whether there is anything to true is the draft's to say.
 	isNothing: () => false,

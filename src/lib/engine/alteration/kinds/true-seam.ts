@@ -32,9 +32,9 @@ type Carried = Exclude<Outcome, { refused: unknown }>;
 /** A difference up to this is none, mm. */
 const settled = 0.1 * measured;
 
-export const trueSeam: Kind<TrueSeamAlteration> = {
-	kind: 'true-seam',
-	schema: z
+/** The file form. */
+export const trueSeamSchema = (): z.ZodType<TrueSeamAlteration> =>
+	z
 		.strictObject({
 			id,
 			kind: z.literal('true-seam'),
@@ -47,7 +47,10 @@ export const trueSeam: Kind<TrueSeamAlteration> = {
 		.refine(({ end, at }) => (end === undefined) !== (at === undefined), {
 			path: ['end'],
 			message: 'says where: either an end of the seam, or "at" with a place along it'
-		}),
+		});
+
+export const trueSeam: Kind<TrueSeamAlteration> = {
+	kind: 'true-seam',
 	isRead: () => true,
 	// Whether the sides differ is the draft's to say.
 	isNothing: () => false,
