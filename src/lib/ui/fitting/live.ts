@@ -8,3 +8,4 @@ export { fittingView } from './view/fitting-view.ts';
 export { keptView } from './view/kept-view.ts';
 export { shorthandAsked } from './view/shorthand-asked.ts';
 export { spokenHand } from './view/spoken-hand.ts';
+export { withUnsent } from './view/with-unsent.ts';

@@ -9,7 +9,7 @@ type Read = (typeof Reading)['withUnsent'];
 export function unsentDrawn(ground: () => FittingGround, unsent: () => readonly Unsent[]): () => Reading.WithUnsent {
 	let read = $state.raw<Read>();
 	onMount(() => {
-		void import('../fitting/view/with-unsent.ts').then(({ withUnsent }) => (read = withUnsent));
+		void import('../fitting/live.ts').then(({ withUnsent }) => (read = withUnsent));
 	});
 	const drawn = $derived(read && unsent().length > 0 ? read(ground(), unsent()) : { ground: ground(), waiting: [] });
 	return () => drawn;
