@@ -11,7 +11,7 @@ import {
 } from './engine.ts';
 import type { Draft, Edge, Motion, Piece, Point } from './engine.ts';
 import type { Unit } from '../../measure/units.ts';
-import { piecesBefore } from './answering.ts';
+import { linesBefore, piecesBefore } from './answering.ts';
 import { balanceAcross, takeNames } from './balance.ts';
 import { together } from './clearance.ts';
 import type { CutPath } from './cut-path.ts';
@@ -60,11 +60,11 @@ interface Looked {
 export function layClose(draft: Draft, options: CloseOptions): Scene {
 	const { unit, width = 390, height = 232, perInch = 46, before, side = 'right' } = options;
 	const scale = perInch / 25.4;
-	const looked = options.edges.flatMap((name) => lookAt(draft, name, scale, side, options.at ?? 'waist'));
+	const earlier = before && piecesBefore(before, draft);
+	const looked = options.edges.flatMap((name) => lookAt(draft, name, scale, side, options.at ?? 'waist', earlier));
 	const [left, right] = [...looked].sort((a, b) => b.faces - a.faces);
 	const xs = right ? [width * 0.3, width * 0.7] : [width / 2];
 	const cuts = notchCounts(draft);
-	const earlier = before && piecesBefore(before, draft);
 	const outlines = new Map((options.cut ?? []).map(({ piece, outline }) => [piece, outline]));
 	const wanted = new Map((options.wanted ?? []).map(({ piece, outline }) => [piece, outline]));
 	const placed = [left, right].flatMap((one, i) => {
@@ -106,16 +106,28 @@ export function layClose(draft: Draft, options: CloseOptions): Scene {
 	};
 }
 
-function lookAt(draft: Draft, name: string, scale: number, side: 'right' | 'left', level: string): readonly Looked[] {
+/** Where the line lay before, if it did, so that nothing but the new line moves while a pin is stepped. */
+function lookAt(
+	draft: Draft,
+	name: string,
+	scale: number,
+	side: 'right' | 'left',
+	level: string,
+	earlier: ReadonlyMap<string, Piece> | undefined
+): readonly Looked[] {
 	const [id, edgeId] = name.split('/');
 	const piece = draft.pieces.find((one) => one.id === id);
 	const edge = piece?.edges.find((one) => one.id === edgeId);
 	if (!piece || !edge) return [];
+	const before = earlier?.get(piece.id);
+	// A piece opened at its fold since is not the piece that it was: one half of it lies turned over.
+	const line = before?.cut === piece.cut && linesBefore(before, piece).find((one) => one.edge === edge.id);
 	const motion = lieOf(scale, side === 'left' ? 'mirrored' : 'upright');
-	const path = movePath(motion, edge.path);
+	const path = movePath(motion, line ? line.path : edge.path);
 	const half = pathLength(path) / 2;
-	const levels = piece.levels.filter((part) => part.level === level);
-	const ends = levels.flatMap((part) => levelSpan(piece, part)?.points ?? []).map((point) => movePoint(motion, point));
+	const lying = before && line ? before : piece;
+	const levels = lying.levels.filter((part) => part.level === level);
+	const ends = levels.flatMap((part) => levelSpan(lying, part)?.points ?? []).map((point) => movePoint(motion, point));
 	const on = ends.filter((point) => nearTo(path, point));
 	return [
 		{

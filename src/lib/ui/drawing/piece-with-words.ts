@@ -15,6 +15,8 @@ export interface WordedPiece extends DrawnPiece {
 /** How many drawings of one piece are kept at hand: on the table and close, right and left. */
 const most = 4;
 const drawn = new WeakMap<Piece, readonly { readonly asked: Asked; readonly piece: WordedPiece }[]>();
+/** By what a scene shows of them. */
+const made = new WeakMap<PieceScene, WordedPiece>();
 
 /**
  * A piece drawn with its words. Its words keep off its own lines alone, so that they stay where they are while another piece
@@ -28,7 +30,30 @@ export function pieceWithWords(asked: Asked): WordedPiece {
 	const lines = drawPiece({ ...asked, clear });
 	const piece = { ...lines, worded: withWords(lines), clear };
 	drawn.set(asked.piece, [{ asked, piece }, ...known.slice(0, most - 1)]);
+	made.set(piece.worded, piece);
 	return piece;
+}
+
+const untouched: Clearance = { take: () => {}, under: () => 0 };
+
+/**
+ * A piece of a scene with its lines as they are now, where it lies already: for the frame of a step. Its words stay where they are,
+ * and what it takes of the drawing's room, until the drawing is laid anew. Nothing of a scene that was not drawn here.
+ */
+export function pieceStepped(shown: PieceScene, piece: Piece, before: Piece | undefined): WordedPiece | undefined {
+	const last = made.get(shown);
+	if (!last || last.placed.piece === piece) return last;
+	const lines = drawPiece({ ...last.placed, piece, ...(before && { before }), clear: untouched });
+	const { words, grain } = shown;
+	const word = grain?.word;
+	const worded = {
+		...lines.scene,
+		words,
+		...(lines.scene.grain && { grain: { ...lines.scene.grain, ...(word && { word }) } })
+	};
+	const stepped = { ...lines, worded, clear: last.clear };
+	made.set(worded, stepped);
+	return stepped;
 }
 
 function alike(one: Asked, other: Asked): boolean {

@@ -10,7 +10,7 @@ import type { DrawnPiece } from './piece-scene.ts';
 import type { PinOnDrawing, PinScene } from './scene.ts';
 import { between, distance, minus, outOf, plus, times, turned, turnsOver, unit } from './vectors.ts';
 
-interface PinRoom {
+export interface PinRoom {
 	readonly clear: Clearance;
 	readonly width: number;
 	readonly height: number;
@@ -34,6 +34,8 @@ const thinRadius = 7.5;
 const labelSize = 13.5;
 /** A band under this, px, gets an arrow in the way of its move. */
 const narrow = 7;
+/** Under this, px, nothing is seen to have moved. */
+const still = 0.3;
 
 /**
  * The pins of a drawing, each through every line of its feature that lies on the table, as near to the place asked for as
@@ -112,9 +114,7 @@ interface Candidate {
 
 function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): PinScene {
 	const r = room.thin ? thinRadius : radius;
-	const label = room.thin
-		? ''
-		: [pin.word, pin.amount !== undefined && amountOf(pin.amount, room.unit)].filter(Boolean).join(' ');
+	const label = room.thin ? '' : pinLabel(pin, room.unit);
 	let best: { readonly cost: number; readonly candidate: Candidate } | undefined;
 	for (const candidate of candidates(through, label, r, room.thin)) {
 		const cost = costOf(candidate, r, room, best?.cost ?? Infinity);
@@ -123,8 +123,7 @@ function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): 
 	const { through: place, head, direction, label: words } = best!.candidate;
 	room.clear.take(filled(boxAround(head, 2 * r, 2 * r)), 8);
 	if (label) room.clear.take(filled(words.box), 8);
-	const arrow =
-		room.thin || place.width >= narrow || place.width < 0.3 ? undefined : moveArrow(place, pin.way, room.clear);
+	const arrow = room.thin || !wantsArrow(place.width) ? undefined : moveArrow(place, pin.way, room.clear);
 	return {
 		number: pin.number,
 		feature: pin.feature,
@@ -139,6 +138,13 @@ function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): 
 		...(arrow && { arrow })
 	};
 }
+
+/** Whether a move is so wide, px, that an arrow has to say its way. */
+export const wantsArrow = (width: number): boolean => width < narrow && width >= still;
+
+/** “in 1/4”. */
+export const pinLabel = ({ word, amount }: PinOnDrawing, unit: Unit): string =>
+	[word, amount !== undefined && amountOf(amount, unit)].filter(Boolean).join(' ');
 
 const amountOf = (mm: number, unit: Unit) =>
 	formatLength(mm, unit, { denominator: 16, sign: 'never', mark: unit === 'cm' }).text;
@@ -207,7 +213,7 @@ const within = ({ left, top, right, bottom }: Box, [x, y]: Point): boolean =>
 	x > left && x < right && y > top && y < bottom;
 
 /** Over from inside the cloth, under the line, over again to the head. */
-function shaftThrough(at: Point, head: Point, direction: Point, r: number): string {
+export function shaftThrough(at: Point, head: Point, direction: Point, r: number): string {
 	const tail = minus(at, times(direction, 11));
 	const out = plus(at, times(direction, 5));
 	return strokesText([
@@ -217,7 +223,11 @@ function shaftThrough(at: Point, head: Point, direction: Point, r: number): stri
 }
 
 /** From beside the line before, toward the line after, on the clearer side of the pin; px. */
-function moveArrow({ from, out }: Through, way: PinScene['way'], clear: Clearance): string {
+export function moveArrow(
+	{ from, out }: Pick<Through, 'from' | 'out'>,
+	way: PinScene['way'],
+	clear: Clearance
+): string {
 	const along: Point = [-out[1], out[0]];
 	const ahead = way === 'in' ? times(out, -1) : out;
 	const places = [14, -14].map((aside) => {

@@ -51,7 +51,7 @@ export function effectOf(
 	const refused = carried.map(({ unplaced }) => unplaced?.sentence).find((sentence) => sentence !== undefined);
 	const last = carried[carried.length - 1];
 	const { unit } = options;
-	const said = saidOf(first, options);
+	const said = sumOf(first, options);
 	const changed = new Set(carried.flatMap(({ step }) => step?.round.map(({ level }) => level) ?? []));
 	return {
 		...said,
@@ -64,7 +64,7 @@ export function effectOf(
 	};
 }
 
-type Said = Pick<Effect, 'sum' | 'fold' | 'at'>;
+export type Said = Pick<Effect, 'sum' | 'fold' | 'at'>;
 
 /** How each kind's amount is summed up; the others have their title and the rounds. */
 const sums: Readonly<
@@ -81,7 +81,8 @@ const sums: Readonly<
 
 type Options = Parameters<typeof effectOf>[2];
 
-function saidOf({ before, after, alteration }: CarriedOne, options: Options): Said {
+/** The sum alone: what is said of an amount before anything is asked of the rest. */
+export function sumOf({ before, after, alteration }: CarriedOne, options: Options): Said {
 	return sums[alteration.kind]?.(before, alteration as never, options, after) ?? {};
 }
 

@@ -1,11 +1,13 @@
 import { afterNavigate, pushState, replaceState } from '$app/navigation';
 import { page } from '$app/state';
-import { onMount } from 'svelte';
+import { onMount, untrack } from 'svelte';
 import { choosing } from './choosing.ts';
 import type { FittingGround, GroundAlteration } from './ground.ts';
 import type * as LiveModule from './live.ts';
+import { stepping } from './stepping.svelte.ts';
 import { addressOf, type Typed } from './typed.ts';
 import type { FittingView } from './view/fitting-view.ts';
+import type { KeptView } from './view/kept-view.ts';
 
 type Live = typeof LiveModule;
 
@@ -29,18 +31,41 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 	let typed = $state.raw<Typed>(sent().view.typed);
 	let past = $state.raw<readonly Typed[]>([]);
 	let future = $state.raw<readonly Typed[]>([]);
+	/** What a screen reader was told last: it is told nothing until a step is the last. */
+	let spoken = '';
 	/** The field that the last step typed in: the letters of one field are one step. */
 	let field = '';
 	let timer: ReturnType<typeof setTimeout> | undefined;
 	/** Whether the screen shows the close look. */
 	let narrow = $state(true);
 	const kept = $derived(live?.keptView(sent().ground, waiting()));
-	const view = $derived.by((): FittingView => {
+	const steps = stepping();
+	const whole = $derived.by((): FittingView => {
 		const { view: asSent } = sent();
 		if (!live || !kept || (typed === asSent.typed && waiting().length === 0)) return asSent;
-		const drawn = live.fittingView(kept, typed, { close: narrow });
-		return 'notThere' in drawn ? asSent : drawn;
+		return draw(live, kept, typed) ?? asSent;
 	});
+
+	/** While the thumb steps a pin, the whole page is not asked for. */
+	const stepped = $derived(kept && steps.of(kept, typed));
+	const view = $derived(stepped ?? whole);
+
+	$effect(() => {
+		const [module, all, { view: asSent }] = [live, kept, sent()];
+		if (!module || !all || view !== asSent || !asSent.hand.pins) return undefined;
+		return steps.makeReady(all, asSent, () => draw(module, all, asSent.typed));
+	});
+
+	/** Other fields of the same hand: as a step of what is shown, where they are one. */
+	function put(next: Typed) {
+		untrack(() => live && kept && steps.show(kept, next, live.steppedView(kept, next, steps.from(kept, view))));
+		typed = next;
+	}
+
+	function draw(module: Live, all: KeptView, fields: Typed): FittingView | undefined {
+		const drawn = module.fittingView(all, fields, { close: narrow });
+		return 'notThere' in drawn ? undefined : drawn;
+	}
 
 	onMount(() => {
 		const screen = matchMedia('(max-width: 900px)');
@@ -54,6 +79,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 			screen.removeEventListener('change', measure);
 			removeEventListener('pagehide', follow);
 			clearTimeout(timer);
+			steps.end();
 		};
 	});
 	afterNavigate(() => {
@@ -92,7 +118,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 	function change(next: Typed, of = '') {
 		if (of === '' || of !== field) remember();
 		field = of;
-		typed = next;
+		put(next);
 		clearTimeout(timer);
 		timer = setTimeout(follow, quiet);
 	}
@@ -132,6 +158,12 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		get typed() {
 			return typed;
 		},
+		/** Whether a step is shown, and what is told is still of the one before. */
+		get stepped() {
+			return stepped !== undefined;
+		},
+		/** Shows the whole page now, should a step be shown. */
+		rest: steps.end,
 		get address() {
 			return addressOf(typed);
 		},
@@ -177,7 +209,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 			choose({ side: view.side });
 		},
 		/** What a screen reader is told. */
-		spoken: () => live?.spokenHand(view, sent().ground.unit) ?? '',
+		spoken: () => (stepped ? spoken : (spoken = live?.spokenHand(whole, sent().ground.unit) ?? '')),
 		get canUndo() {
 			return past.length > 0;
 		},
@@ -189,14 +221,14 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 			if (!last) return;
 			future = [...future, typed];
 			past = past.slice(0, -1);
-			typed = last;
+			put(last);
 		},
 		redo() {
 			const next = step(future);
 			if (!next) return;
 			past = [...past, typed];
 			future = future.slice(0, -1);
-			typed = next;
+			put(next);
 		}
 	};
 }

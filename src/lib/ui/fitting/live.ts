@@ -9,3 +9,4 @@ export { keptView } from './view/kept-view.ts';
 export { shorthandAsked } from './view/shorthand-asked.ts';
 export { spokenHand } from './view/spoken-hand.ts';
 export { withUnsent } from './view/with-unsent.ts';
+export { steppedView } from './view/stepped-view.ts';

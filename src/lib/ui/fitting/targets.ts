@@ -37,8 +37,13 @@ export const fieldsOf: Readonly<Record<Act['to'], readonly [Target['of'], ...Tar
 
 /** Everything in a draft that an act can be done to, in the order of the draft. */
 export function targetsFor(draft: Draft, to: Act['to']): readonly NamedTarget[] {
-	return offered[to](draft);
+	const all = known.get(draft) ?? {};
+	known.set(draft, all);
+	return (all[to] ??= offered[to](draft));
 }
+
+/** A draft stays while what is in the hand is stepped: what can be done to it is looked for once. */
+const known = new WeakMap<Draft, Partial<Record<Act['to'], readonly NamedTarget[]>>>();
 
 const offered: Readonly<Record<Act['to'], (draft: Draft) => readonly NamedTarget[]>> = {
 	seam: seamTargets,

@@ -51,7 +51,7 @@ function viewOf(held: InHand, looksClose: boolean) {
 }
 
 /** What is wrong so far: of fields that are still empty nothing is said before the form is sent. */
-function whileTyping(problems: Problems, typed: Typed): Problems {
+export function whileTyping(problems: Problems, typed: Typed): Problems {
 	return Object.fromEntries(
 		Object.entries(problems).filter(([name]) => field(typed, name) !== '' && name !== 'places')
 	);

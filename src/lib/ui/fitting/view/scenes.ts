@@ -1,6 +1,7 @@
 import { seamsOf, sideOfName, undividedName } from '../../../engine/index.ts';
 import { layClose } from '../../drawing/lay-close.ts';
 import { layTable } from '../../drawing/lay-table.ts';
+import { sceneStepped } from '../../drawing/scene-stepped.ts';
 import type { Scene } from '../../drawing/scene.ts';
 import { targetOfIntent } from '../effect.ts';
 import { crossedBy, findLine, type LineBeside } from '../lines-across.ts';
@@ -56,11 +57,24 @@ function piecesOn({ kept, carried, hand, after }: InHand) {
 	return { pieces };
 }
 
-function shared({ kept, carried, numberOf }: InHand, side: SideShown) {
-	const { unit, cut, base } = kept.ground;
-	const pins = pinsOfEach(carried, numberOf).filter(({ feature }) => (sideOfName(feature) ?? side) === side);
-	return { unit, side, pins, ...(cut && { cut }), ...(carried.some(({ step }) => step) && { before: base }) };
+/** A drawing of the step before with the lines and pins of this one; undefined where it has to be laid anew. */
+export function steppedScene(shown: Scene, held: InHand, side: SideShown): Scene | undefined {
+	const { carried, focus, number, after } = held;
+	const all = () => pinsOn(held, carried, side);
+	return sceneStepped(shown, after, { ...linesBefore(held), number, pins: pinsOn(held, focus, side), all });
 }
+
+function shared(held: InHand, side: SideShown) {
+	const { unit, cut } = held.kept.ground;
+	return { unit, side, pins: pinsOn(held, held.carried, side), ...(cut && { cut }), ...linesBefore(held) };
+}
+
+const pinsOn = ({ numberOf }: InHand, carried: InHand['carried'], side: SideShown) =>
+	pinsOfEach(carried, numberOf).filter(({ feature }) => (sideOfName(feature) ?? side) === side);
+
+/** Nothing is shown as it was before until something is carried. */
+const linesBefore = ({ carried, kept }: InHand) =>
+	carried.some(({ step }) => step) ? { before: kept.ground.base } : {};
 
 /** The edges of the seam or edge in the hand; of the dart, the edge that it opens on. */
 export function selectedEdges({ hand, focus, after }: InHand): readonly string[] {

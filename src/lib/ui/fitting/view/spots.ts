@@ -32,6 +32,16 @@ export function spotsOn(scene: Scene, { hand, onto, kept }: InHand): readonly Sp
 	);
 }
 
+/** The same places as they stand, with what is pinned there now. */
+export function spotsSaid(spots: readonly Spot[], { hand, kept }: InHand): readonly Spot[] {
+	const rows = new Map((hand.pins?.rows ?? []).map((row) => [row.key, said(row, kept.ground.unit)]));
+	return spots.map((spot) => {
+		const now = rows.get(spot.key);
+		const same = !now || (now.says === spot.says && now.amount === spot.amount && now.here === spot.here);
+		return same ? spot : { ...spot, ...now };
+	});
+}
+
 const said = (row: PlaceRow, unit: 'in' | 'cm') => ({
 	key: row.key,
 	name: row.name,

@@ -6,7 +6,7 @@ import { easeRows } from '../../garment/ease-rows.ts';
 import { letterOf } from '../../version/query-rows.ts';
 import { alterationTitle } from '../alteration-words.ts';
 import { earlierWork } from '../earlier.ts';
-import { effectOf, targetOfIntent } from '../effect.ts';
+import { effectOf, sumOf, targetOfIntent } from '../effect.ts';
 import type { FittingGround } from '../ground.ts';
 import { field } from '../typed.ts';
 import type { InHand } from './in-hand.ts';
@@ -22,11 +22,9 @@ export function toldOf(held: InHand) {
 	const [first] = focus;
 	if (!first) return undefined;
 	const last = focus[focus.length - 1]!;
-	const record = kept.alterations.find(({ id }) => id === first.alteration.id);
-	const measured = held.read && 'read' in held.read ? held.read.read.measured : (record?.measured ?? null);
-	const effect = effectOf(focus, ground.base, { unit, measured, here: field(held.typed, 'here') });
+	const effect = effectOf(focus, ground.base, saying(held));
 	return {
-		title: alterationTitle(first.before, first.alteration, unit, record?.act),
+		title: alterationTitle(first.before, first.alteration, unit, recordOf(held)?.act),
 		notRead: focus.some(({ unplaced }) => unplaced?.why === 'not-read'),
 		effect,
 		ease: ground.body && easeTold(ground.body, ground, first.before, last.after, effect.levels),
@@ -34,6 +32,23 @@ export function toldOf(held: InHand) {
 		queries: queriesTold(held, effect.levels),
 		earlier: earlierWork(first.before, first.alteration, ground.earlier, unit)
 	};
+}
+
+/** What was told, with the sum of the amount as it is now: all that is said in the frame of a step. */
+export function toldStepped(told: ToldOfHand | undefined, held: InHand): ToldOfHand | undefined {
+	const [first] = held.focus;
+	if (!told || !first) return undefined;
+	const { sum: _, fold: __, at: ___, ...rest } = told.effect;
+	return { ...told, effect: { ...rest, ...sumOf(first, saying(held)) } };
+}
+
+const recordOf = ({ focus, kept }: InHand) => kept.alterations.find(({ id }) => id === focus[0]?.alteration.id);
+
+/** How its amount is said: as it was measured, and at the chosen place. */
+function saying(held: InHand) {
+	const { read, typed, kept } = held;
+	const measured = read && 'read' in read ? read.read.measured : (recordOf(held)?.measured ?? null);
+	return { unit: kept.ground.unit, measured, here: field(typed, 'here') };
 }
 
 /** Those about what it touched. */
