@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { sveltekit } from '@sveltejs/kit/vite';
 import type { Rolldown } from 'vite';
 import { defineConfig } from 'vitest/config';
@@ -13,9 +14,13 @@ const codeSplitting: Rolldown.OutputOptions['codeSplitting'] = {
 	]
 };
 
+/** Stands for what d3-zoom would bring along only to glide. */
+const nothingGlides = fileURLToPath(new URL('./src/lib/ui/drawing/nothing-glides.ts', import.meta.url));
+
 // `npm run test:long` is vitest in the mode `long`: the same properties with more runs, and the tests in tests/long.
 export default defineConfig(({ mode }) => ({
 	plugins: [sveltekit()],
+	resolve: { alias: { 'd3-transition': nothingGlides, 'd3-interpolate': nothingGlides } },
 	environments: { client: { build: { rolldownOptions: { output: { codeSplitting } } } } },
 	test: {
 		include: mode === 'long' ? ['tests/long/**/*.test.ts'] : ['tests/**/*.test.ts'],

@@ -31,7 +31,7 @@ const packages: Record<string, RegExp> = {
 	'better-sqlite3': /^src\/lib\/server\//,
 	'clipper2-ts': /^src\/lib\/engine\/geometry\/polygon\.ts$/,
 	svgpath: /^src\/lib\/engine\/geometry\/path-data\.ts$/,
-	'd3-selection': /^src\/lib\/ui\/drawing\/zooming\.ts$/,
+	'd3-selection': /^src\/lib\/ui\/drawing\/(zooming|nothing-glides)\.ts$/,
 	'd3-zoom': /^src\/lib\/ui\/drawing\/zooming\.ts$/,
 	pdfkit: /^src\/lib\/output\//,
 	fontkit: /^src\/lib\/output\//,
