@@ -4,6 +4,7 @@ import { onMount, untrack } from 'svelte';
 import { choosing } from './choosing.ts';
 import type { FittingGround, GroundAlteration } from './ground.ts';
 import type * as LiveModule from './live.ts';
+import { onScreen } from './on-screen.ts';
 import { stepping } from './stepping.svelte.ts';
 import { addressOf, type Typed } from './typed.ts';
 import type { FittingView } from './view/fitting-view.ts';
@@ -58,7 +59,11 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 
 	/** Other fields of the same hand: as a step of what is shown, where they are one. */
 	function put(next: Typed) {
-		untrack(() => live && kept && steps.show(kept, next, live.steppedView(kept, next, steps.from(kept, view))));
+		untrack(() => {
+			if (!live || !kept) return;
+			const table = !narrow || onScreen('.table .drawing');
+			steps.show(kept, next, live.steppedView(kept, next, steps.from(kept, view), { table }));
+		});
 		typed = next;
 	}
 

@@ -150,3 +150,15 @@ test('is no step where anything but an amount or the chosen place changed, or wh
 	const sent = JSON.parse(JSON.stringify(shown)) as FittingView;
 	expect(steppedView(kept, typed, sent)).toBeUndefined();
 });
+
+test('where the table is not on the screen, only the close look is drawn in the frame of a step', () => {
+	const typed = (amount: string) => ({ act: 'took-in', seam: 'side', 'amount.level:waist': amount });
+	const kept = keptView(ground());
+	const shown = whole(kept, typed('1/8'));
+	const beside = steppedView(kept, typed('1/4'), shown, { table: false })!;
+	expect(beside.scene).toBe(shown.scene);
+	const asWhole = whole(keptView(ground()), typed('3/8'));
+	expect(asDrawn(steppedView(kept, typed('3/8'), beside, { table: false })!.close!)).toEqual(asDrawn(asWhole.close!));
+	// On the screen again, it is drawn on from where it was left.
+	expect(asDrawn(steppedView(kept, typed('3/8'), beside)!.scene)).toEqual(asDrawn(asWhole.scene));
+});

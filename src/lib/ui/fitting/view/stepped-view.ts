@@ -9,13 +9,19 @@ import { toldStepped } from './told.ts';
 /**
  * The page in the frame of a step, from the page of the step before: what is typed, the line in the hand with its pins and its sum are
  * of the newest amount; where pieces and words lie, and what else is told, stays as it was shown until the whole view is drawn.
- * Undefined where more than amounts has changed, or what was refused is not, or is: then the whole is drawn at once.
+ * Undefined where more than amounts has changed, or what was refused is not, or is: then the whole is drawn at once. `table`: whether
+ * the table is on the screen beside the close look; it is drawn only then.
  */
-export function steppedView(kept: KeptView, typed: Typed, shown: FittingView): FittingView | undefined {
+export function steppedView(
+	kept: KeptView,
+	typed: Typed,
+	shown: FittingView,
+	{ table = true } = {}
+): FittingView | undefined {
 	const held = inHand(kept, typed);
 	if ('notThere' in held || !onlyStepped(held, shown)) return undefined;
 	const { read } = held;
-	const scene = steppedScene(shown.scene, held, shown.side);
+	const scene = table || !shown.close ? steppedScene(shown.scene, held, shown.side) : shown.scene;
 	const close = shown.close && steppedScene(shown.close, held, shown.side);
 	if (!scene || (shown.close && !close)) return undefined;
 	return {
