@@ -116,9 +116,13 @@ function placed(pin: PinOnDrawing, through: readonly Through[], room: PinRoom): 
 	const r = room.thin ? thinRadius : radius;
 	const label = room.thin ? '' : pinLabel(pin, room.unit);
 	let best: { readonly cost: number; readonly candidate: Candidate } | undefined;
-	for (const candidate of candidates(through, label, r, room.thin)) {
-		const cost = costOf(candidate, r, room, best?.cost ?? Infinity);
-		if (!best || cost < best.cost) best = { cost, candidate };
+	for (const place of through) {
+		// Whatever else there is to it can only make it worse.
+		if (best && place.cost >= best.cost) continue;
+		for (const candidate of candidates(place, label, r, room.thin)) {
+			const cost = costOf(candidate, r, room, best?.cost ?? Infinity);
+			if (!best || cost < best.cost) best = { cost, candidate };
+		}
 	}
 	const { through: place, head, direction, label: words } = best!.candidate;
 	room.clear.take(filled(boxAround(head, 2 * r, 2 * r)), 8);
@@ -150,16 +154,14 @@ const amountOf = (mm: number, unit: Unit) =>
 	formatLength(mm, unit, { denominator: 16, sign: 'never', mark: unit === 'cm' }).text;
 
 /** Heads out of the cloth at several slants (thin: on the line itself), each with its words to the four sides. */
-function* candidates(places: readonly Through[], label: string, r: number, thin: boolean): Generator<Candidate> {
+function* candidates(place: Through, label: string, r: number, thin: boolean): Generator<Candidate> {
 	const width = textWidth(label, labelSize, true);
-	for (const place of places) {
-		for (const [angle, reach, cost] of thin ? [[0, 0, 0] as const] : slants) {
-			const direction = turned(place.out, angle);
-			const head = plus(place.at, times(direction, reach));
-			const through = cost === 0 ? place : { ...place, cost: place.cost + cost };
-			for (const side of ['right', 'left', 'below', 'above'] as const) {
-				yield { through, head, direction, label: labelBeside(head, r, width, side) };
-			}
+	for (const [angle, reach, cost] of thin ? [[0, 0, 0] as const] : slants) {
+		const direction = turned(place.out, angle);
+		const head = plus(place.at, times(direction, reach));
+		const through = cost === 0 ? place : { ...place, cost: place.cost + cost };
+		for (const side of ['right', 'left', 'below', 'above'] as const) {
+			yield { through, head, direction, label: labelBeside(head, r, width, side) };
 		}
 	}
 }
