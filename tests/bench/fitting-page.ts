@@ -28,7 +28,7 @@ export async function fittingPage(): Promise<void> {
 	});
 	let step = 0;
 	const typed = () => ({ ...inHand, [amount]: `${1 + (++step % 8)}/16` });
-	let shown = whole(fittingView(kept, typed()));
+	let shown = whole(fittingView(kept, typed(), { close: false }));
 	await report(`The fitting page of ${kept.after.pieces.length} pieces, a pin stepped on each time`, [
 		{
 			name: 'what is drawn in the frame of the step',
