@@ -18,3 +18,8 @@ export function timesAmount(amount: Amount, factor: number): Amount {
 	if (typeof amount === 'number') return amount * factor;
 	return { value: (s) => amount.value(s) * factor, slope: (s) => amount.slope(s) * factor };
 }
+
+/** How steeply it rises or falls at arc length s, mm per mm, without sign. */
+export function steepness(amount: Amount, s: number): number {
+	return typeof amount === 'number' ? 0 : Math.abs(amount.slope(s));
+}

@@ -19,19 +19,39 @@ export interface CurveSample {
 	pointsBetween?(u0: number, u1: number, xs: Float64Array, ys: Float64Array): void;
 }
 
+/** A curve that is smooth in its parameter from joint to joint, not only as a line. */
+export interface SmoothCurve extends CurveSample {
+	/** Where it goes at u and how fast, mm per unit of the parameter, on the same sides; [0, 0] where it all but stands still. */
+	velocityAt(u: number, side: 'before' | 'after'): Point;
+	/** Puts the points at seven even steps inside (u0, u1), which has no joint, in the lists from `at` on. */
+	pointsInside(u0: number, u1: number, xs: Float64Array, ys: Float64Array, at: number): void;
+}
+
 export interface FittedSegment {
 	readonly segment: Segment;
 	/** Greatest distance found between the samples and the segment, mm. */
 	readonly deviation: number;
 }
 
-const count = 15;
-const xs = new Float64Array(count);
-const ys = new Float64Array(count);
-/** Where on the cubic each sample is thought to lie. */
-const ts = new Float64Array(count);
-/** Where a sample's foot is looked for without forgetting that. */
-const feet = new Float64Array(count);
+/** How many samples a cubic is fitted and held to. */
+export const sampled = 15;
+
+/** Samples of a stretch, in order, and where on the cubic each is thought to lie. Laid out once and filled anew. */
+export interface Samples {
+	readonly xs: Float64Array;
+	readonly ys: Float64Array;
+	readonly ts: Float64Array;
+}
+
+export const samplesRoom = (): Samples => ({
+	xs: new Float64Array(sampled),
+	ys: new Float64Array(sampled),
+	ts: new Float64Array(sampled)
+});
+
+const own = samplesRoom();
+/** Where a sample's foot is looked for without forgetting where it was thought to be. */
+const feet = new Float64Array(sampled);
 /** The cubic's four control points, the three steps between them and their two bends: first all in x, then all in y. */
 const k = new Float64Array(18);
 
@@ -58,14 +78,15 @@ export function fitCubic(
 	accuracy: number,
 	enough: number
 ): FittedSegment {
+	const { xs, ys, ts } = own;
 	const chord = subtract(end, start);
 	const chordLength = norm(chord);
 	if (curve.pointsBetween) curve.pointsBetween(u0, u1, xs, ys);
-	else for (let i = 0; i < count; i++) [xs[i], ys[i]] = curve.pointAt(u0 + ((u1 - u0) * (i + 1)) / (count + 1));
+	else for (let i = 0; i < sampled; i++) [xs[i], ys[i]] = curve.pointAt(u0 + ((u1 - u0) * (i + 1)) / (sampled + 1));
 	let [x, y] = start;
 	let length = 0;
 	let bow = 0;
-	for (let i = 0; i < count; i++) {
+	for (let i = 0; i < sampled; i++) {
 		const dx = xs[i] - x;
 		const dy = ys[i] - y;
 		length += Math.sqrt(dx * dx + dy * dy);
@@ -87,16 +108,33 @@ export function fitCubic(
 		Math.abs(cross(into, chord)) <= 1e-6 * chordLength
 	)
 		return { segment: line(start, end), deviation: bow };
-	for (let i = 0; i < count; i++) ts[i] /= length;
+	for (let i = 0; i < sampled; i++) ts[i] /= length;
+	return fitHandles(own, start, out, end, into, length / 3, length / 3, accuracy, enough);
+}
 
-	const plain = length / 3;
-	layCubic(start, end, out, into, plain, plain);
-	const missedPlain = farthest(enough);
+/**
+ * The cubic through both ends along their tangents that comes nearest to the samples, from handles of a and b mm on. Every second
+ * sample is fitted, all are measured. The samples' parameters are left where they were found to lie.
+ */
+export function fitHandles(
+	samples: Samples,
+	start: Point,
+	out: Point,
+	end: Point,
+	into: Point,
+	a: number,
+	b: number,
+	accuracy: number,
+	enough: number
+): FittedSegment {
+	const { xs, ys, ts } = samples;
+	const [firstA, firstB] = [a, b];
+	const longest = 1.2 * (3 / 2) * (a + b);
+	const shortest = longest / 60;
+	layCubic(start, end, out, into, a, b);
+	const missedFirst = farthest(samples, enough);
 	// Handles hardly matter where the curve is nearly straight, and could not be told from rounding.
-	if (missedPlain <= accuracy / 4)
-		return { segment: withHandles(start, end, out, into, plain, plain), deviation: missedPlain };
-	let a = plain;
-	let b = plain;
+	if (missedFirst <= accuracy / 4) return { segment: withHandles(start, end, out, into, a, b), deviation: missedFirst };
 	for (let round = 0; round < iterations; round++) {
 		let aa = 0;
 		let ab = 0;
@@ -104,8 +142,8 @@ export function fitCubic(
 		let ra = 0;
 		let rb = 0;
 		let missed = 0;
-		for (let i = 0; i < count; i += 2) {
-			foot(i, ts, ts);
+		for (let i = 0; i < sampled; i += 2) {
+			foot(samples, i, ts, ts);
 			const t = ts[i];
 			const m = 1 - t;
 			const d0 = 3 * m * m;
@@ -138,15 +176,15 @@ export function fitCubic(
 		const determinant = (aa + damping) * (bb + damping) - ab * ab;
 		const da = (ra * (bb + damping) - rb * ab) / determinant;
 		const db = (rb * (aa + damping) - ra * ab) / determinant;
-		a = Math.min(Math.max(a + da, length * 0.02), length * 1.2);
-		b = Math.min(Math.max(b + db, length * 0.02), length * 1.2);
+		a = Math.min(Math.max(a + da, shortest), longest);
+		b = Math.min(Math.max(b + db, shortest), longest);
 		layCubic(start, end, out, into, a, b);
 		if (Math.abs(da) + Math.abs(db) < accuracy * 0.01) break;
 	}
-	const missed = farthest(enough);
-	return missed <= missedPlain
+	const missed = farthest(samples, enough);
+	return missed <= missedFirst
 		? { segment: withHandles(start, end, out, into, a, b), deviation: missed }
-		: { segment: withHandles(start, end, out, into, plain, plain), deviation: missedPlain };
+		: { segment: withHandles(start, end, out, into, firstA, firstB), deviation: missedFirst };
 }
 
 function withHandles(start: Point, end: Point, out: Point, into: Point, a: number, b: number): Segment {
@@ -179,12 +217,13 @@ function layCubic(start: Point, end: Point, out: Point, into: Point, a: number, 
 }
 
 /** The greatest distance of the samples from the cubic, each near its parameter; one beyond `enough` ends the search. */
-function farthest(enough: number): number {
+function farthest(samples: Samples, enough: number): number {
+	const { xs, ys, ts } = samples;
 	let worst = 0;
-	for (let j = 0; j < count; j++) {
+	for (let j = 0; j < sampled; j++) {
 		const i = likeliest[j];
-		foot(i, ts, feet);
-		foot(i, feet, feet);
+		foot(samples, i, ts, feet);
+		foot(samples, i, feet, feet);
 		const t = feet[i];
 		const m = 1 - t;
 		const k0 = m * m * m;
@@ -200,7 +239,7 @@ function farthest(enough: number): number {
 }
 
 /** One Newton step of a sample's parameter towards the foot of its perpendicular, kept inside [0, 1]. */
-function foot(i: number, seen: Float64Array, found: Float64Array): void {
+function foot({ xs, ys }: Samples, i: number, seen: Float64Array, found: Float64Array): void {
 	const t = seen[i];
 	const m = 1 - t;
 	const d0 = 3 * m * m;

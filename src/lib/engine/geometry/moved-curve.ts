@@ -2,11 +2,12 @@
 import { measured } from './accuracy.ts';
 import { valueAt, type Amount } from './amount.ts';
 import { lengthTo, parameterAt, speedOf, type Speed } from './arc-length.ts';
-import type { CurveSample } from './fit-cubic.ts';
+import { evenLengths, steps } from './even-lengths.ts';
+import type { SmoothCurve } from './fit-cubic.ts';
 import { segmentStarts } from './path.ts';
 import { lengthOf, outward, unit } from './point.ts';
-import { curvatureOn, pointOn, tangentOn } from './segment.ts';
-import type { Path, Point, Segment } from './types.ts';
+import { derivativeOn, pointOn, secondDerivativeOn, tangentOn } from './segment.ts';
+import type { Cubic, Path, Point, Segment } from './types.ts';
 
 /** The point that arc length s moves to. */
 export function movedPoint(path: Path, amount: Amount, s: number, side: 'before' | 'after' = 'before'): Point {
@@ -20,7 +21,7 @@ export function movedPoint(path: Path, amount: Amount, s: number, side: 'before'
 /**
  * The moved line over nominal lengths (see nominalAt), from `first` on, whose point is taken on the segment that starts there.
  */
-export function movedCurve(path: Path, amount: Amount, first: number): CurveSample {
+export function movedCurve(path: Path, amount: Amount, first: number): SmoothCurve {
 	const starts = segmentStarts(path);
 	const constant = typeof amount === 'number';
 	const speeds: (Speed | undefined)[] = [];
@@ -31,27 +32,67 @@ export function movedCurve(path: Path, amount: Amount, first: number): CurveSamp
 	const lengthAt = (index: number, u: number, t: number) => {
 		const segment = path[index];
 		if (constant || segment.kind === 'line') return u;
+		if (t === 0 || t === 1) return starts[index + t];
 		return starts[index] + lengthTo((speeds[index] ??= speedOf(segment)), t, measured);
 	};
 	const pointIn = (index: number, u: number): Point => {
 		const t = parameterIn(index, u);
 		return moved(path[index], t, constant ? amount : amount.value(lengthAt(index, u, t)));
 	};
+	/** Where the curve goes at u and how fast, mm per unit of u: [0, 0] where it stands still, or all but. */
+	const velocityAt = (u: number, side: 'before' | 'after'): Point => {
+		const index = segmentIndex(starts, u, side);
+		const segment = path[index];
+		const span = starts[index + 1] - starts[index];
+		const t = parameterIn(index, u);
+		const [vx, vy] = derivativeOn(segment, t);
+		const speed = lengthOf(vx, vy);
+		if (!(speed > fast && span > 0)) return nowhere;
+		// Just inside the stretch, as the slope may jump at a break.
+		const s = constant ? 0 : lengthAt(index, u, t) + (side === 'after' ? measured : -measured);
+		const value = constant ? amount : amount.value(s);
+		const slope = constant ? 0 : amount.slope(s);
+		let along = 1;
+		if (value !== 0 && segment.kind === 'cubic') {
+			const [bx, by] = secondDerivativeOn(segment, t);
+			along += (value * (vx * by - vy * bx)) / (speed * speed * speed);
+		}
+		return [(along * vx + slope * vy) / span, (along * vy - slope * vx) / span];
+	};
 	return {
 		pointAt: (u) => pointIn(segmentIndex(starts, u, u <= first ? 'after' : 'before'), u),
+		velocityAt,
 		tangentAt(u, side) {
+			const velocity = velocityAt(u, side);
+			if (velocity !== nowhere) return unit(velocity);
 			const index = segmentIndex(starts, u, side);
-			const segment = path[index];
 			const t = parameterIn(index, u);
-			const tangent = tangentOn(segment, t);
+			const tangent = tangentOn(path[index], t);
 			if (constant) return tangent;
-			// Just inside the interval, as the slope may jump at a break.
-			const s = lengthAt(index, u, t) + (side === 'after' ? measured : -measured);
-			const slope = amount.slope(s);
-			if (slope === 0) return tangent;
-			const along = segment.kind === 'line' ? 1 : 1 + curvatureOn(segment, t) * amount.value(s);
+			const slope = amount.slope(lengthAt(index, u, t) + (side === 'after' ? measured : -measured));
 			const normal = outward(tangent);
-			return unit([along * tangent[0] + slope * normal[0], along * tangent[1] + slope * normal[1]]);
+			return unit([tangent[0] + slope * normal[0], tangent[1] + slope * normal[1]]);
+		},
+		pointsInside(u0, u1, xs, ys, at) {
+			const index = segmentIndex(starts, (u0 + u1) / 2, 'before');
+			const segment = path[index];
+			const t0 = parameterIn(index, u0);
+			const step = (parameterIn(index, u1) - t0) / steps;
+			if (constant || segment.kind === 'line') {
+				const s0 = starts[index] + t0 * (starts[index + 1] - starts[index]);
+				const by = step * (starts[index + 1] - starts[index]);
+				for (let i = 1; i < steps; i++)
+					move(segment, t0 + i * step, constant ? amount : amount.value(s0 + i * by), xs, ys, at + i - 1);
+				return;
+			}
+			for (let i = 0; i <= steps; i++) speedsThere[i] = speedOn(segment, t0 + i * step);
+			evenLengths(speedsThere, step, lengthsThere);
+			const s0 = lengthAt(index, u0, t0);
+			const known = Math.abs(lengthAt(index, u1, t0 + steps * step) - s0 - lengthsThere[steps]) <= sameLength;
+			for (let i = 1; i < steps; i++) {
+				const t = t0 + i * step;
+				move(segment, t, amount.value(known ? s0 + lengthsThere[i] : lengthAt(index, NaN, t)), xs, ys, at + i - 1);
+			}
 		},
 		pointsBetween(u0, u1, xs, ys) {
 			const count = xs.length;
@@ -64,6 +105,24 @@ export function movedCurve(path: Path, amount: Amount, first: number): CurveSamp
 			}
 		}
 	};
+}
+
+/** mm: lengths that agree so well are as good as measured ones for the amount there. */
+const sameLength = 1e-5;
+const speedsThere = new Float64Array(steps + 1);
+const lengthsThere = new Float64Array(steps + 1);
+
+const nowhere: Point = [0, 0];
+
+/** |dp/dt|, mm per unit of t. */
+function speedOn({ from, control1, control2, to }: Cubic, t: number): number {
+	const m = 1 - t;
+	const d0 = 3 * m * m;
+	const d1 = 6 * m * t;
+	const d2 = 3 * t * t;
+	const x = d0 * (control1[0] - from[0]) + d1 * (control2[0] - control1[0]) + d2 * (to[0] - control2[0]);
+	const y = d0 * (control1[1] - from[1]) + d1 * (control2[1] - control1[1]) + d2 * (to[1] - control2[1]);
+	return Math.sqrt(x * x + y * y);
 }
 
 /** The point of a segment at t, moved by so many mm. */

@@ -5,9 +5,10 @@
  * derivative (1 + k·m)·T + m′·n (Farouki, Pythagorean-Hodograph Curves, 2008, on offset curves). Where 1 + k·m ≤ 0 the moved
  * line would turn back on itself.
  */
-import { cornerAngle } from './accuracy.ts';
-import { valueAt, type Amount } from './amount.ts';
-import { fitCurve, type Fitted } from './fit.ts';
+import { cornerAngle, fitted } from './accuracy.ts';
+import { steepness, valueAt, type Amount } from './amount.ts';
+import type { Fitted } from './fit.ts';
+import { fitSmooth } from './fit-smooth.ts';
 import { movedCurve, nominalAt } from './moved-curve.ts';
 import { jointsOf, pathLength, portion, segmentStarts } from './path.ts';
 import type { Path, Segment } from './types.ts';
@@ -36,9 +37,21 @@ export function offsetPath(path: Path, amount: Amount, breaks: readonly number[]
 	return parts;
 }
 
+/** A turn this small whose moved sides come apart by no more than this is passed over, mm. */
+const closed = fitted;
+
+/**
+ * The sides of a turn come apart along the line, by turn × amount, and so away from it by that times the slope of the amount and half
+ * the turn: what the drawn line misses where it passes over the turn.
+ */
 function bendsOf(path: Path, amount: Amount, accuracy: number): number[] {
 	return jointsOf(path)
-		.filter(({ s, turn }) => turn > cornerAngle || turn * Math.abs(valueAt(amount, s)) > accuracy / 2)
+		.filter(({ s, turn }) => {
+			if (turn > cornerAngle) return true;
+			const apart = turn * Math.abs(valueAt(amount, s));
+			if (apart <= accuracy / 2) return false;
+			return apart > closed || apart * (turn / 2 + steepness(amount, s)) > accuracy / 2;
+		})
 		.map(({ s }) => s);
 }
 
@@ -94,7 +107,7 @@ function append(segments: Segment[], path: Path, still: boolean): void {
 function fitMoved(path: Path, bounds: readonly number[], amount: Amount, accuracy: number): Fitted {
 	const starts = segmentStarts(path);
 	const nominal = bounds.map((s) => nominalAt(path, starts, s));
-	return fitCurve(movedCurve(path, amount, nominal[0]), nominal, accuracy, starts);
+	return fitSmooth(movedCurve(path, amount, nominal[0]), nominal, starts, accuracy);
 }
 
 /** Both ends and the breaks between them, rising, none beside another. */

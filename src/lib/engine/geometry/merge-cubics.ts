@@ -1,0 +1,70 @@
+/** One cubic for two that follow one another on a smooth curve, where it stays as near to the curve's samples. */
+import { fitHandles, sampled, samplesRoom, type FittedSegment, type Samples } from './fit-cubic.ts';
+import { held } from './hermite-cubic.ts';
+import { distance, dot } from './point.ts';
+import { tangentOn } from './segment.ts';
+import type { Segment } from './types.ts';
+
+/** A fitted stretch with `held` samples of the curve and where on the segment each lies, from `at` on in lists shared by many. */
+export interface HeldStretch extends FittedSegment {
+	readonly at: number;
+}
+
+/** The samples of many stretches, `held` of each, and where on its segment each lies. */
+export type HeldSamples = Samples;
+
+const room = samplesRoom();
+/** Stretches that turn by more than this together (cosine) are not tried. */
+const leastCosine = Math.cos(1);
+/** A first guess that misses by more times the accuracy than this at the joint is given up. */
+const hopeless = 50;
+
+/**
+ * Two pieces of one cubic, cut at λ, leave the cut with handles as λ to 1 − λ, and the whole has their outer handles over λ and
+ * over 1 − λ (de Casteljau's construction backwards). From there the handles are fitted to the samples of both.
+ * Undefined where no cubic stays within `accuracy` mm; else `one`'s samples become those of the whole.
+ */
+export function merged(one: HeldStretch, other: HeldStretch, lists: HeldSamples, accuracy: number): HeldStretch | undefined {
+	const out = tangentOn(one.segment, 0);
+	const into = tangentOn(other.segment, 1);
+	if (dot(out, into) < leastCosine) return undefined;
+	const [h1, h2] = [lastHandle(one.segment), firstHandle(other.segment)];
+	const share = h1 / (h1 + h2);
+	const a = firstHandle(one.segment) / share;
+	const b = lastHandle(other.segment) / (1 - share);
+	if (!(share > 0 && share < 1 && Number.isFinite(a + b))) return undefined;
+	const { from: start } = one.segment;
+	const { from: joint, to: end } = other.segment;
+	const m = 1 - share;
+	const [k0, k1, k2, k3] = [m * m * m, 3 * m * m * share, 3 * m * share * share, share * share * share];
+	const x = k0 * start[0] + k1 * (start[0] + out[0] * a) + k2 * (end[0] - into[0] * b) + k3 * end[0];
+	const y = k0 * start[1] + k1 * (start[1] + out[1] * a) + k2 * (end[1] - into[1] * b) + k3 * end[1];
+	if (!(distance([x, y], joint) <= hopeless * accuracy)) return undefined;
+	for (let i = 0; i < held; i++) {
+		room.xs[i] = lists.xs[one.at + i];
+		room.ys[i] = lists.ys[one.at + i];
+		room.ts[i] = share * lists.ts[one.at + i];
+		room.xs[held + 1 + i] = lists.xs[other.at + i];
+		room.ys[held + 1 + i] = lists.ys[other.at + i];
+		room.ts[held + 1 + i] = share + m * lists.ts[other.at + i];
+	}
+	[room.xs[held], room.ys[held]] = joint;
+	room.ts[held] = share;
+	const found = fitHandles(room, start, out, end, into, a, b, accuracy, accuracy);
+	if (found.deviation > accuracy) return undefined;
+	// Those nearest to even steps are kept.
+	for (let i = 0, j = 0; i < held; i++) {
+		const t = (i + 1) / (held + 1);
+		while (j + 1 < sampled && Math.abs(room.ts[j + 1] - t) <= Math.abs(room.ts[j] - t)) j++;
+		lists.xs[one.at + i] = room.xs[j];
+		lists.ys[one.at + i] = room.ys[j];
+		lists.ts[one.at + i] = room.ts[j];
+	}
+	return { ...found, at: one.at };
+}
+
+const firstHandle = (segment: Segment): number =>
+	segment.kind === 'line' ? distance(segment.from, segment.to) / 3 : distance(segment.from, segment.control1);
+
+const lastHandle = (segment: Segment): number =>
+	segment.kind === 'line' ? distance(segment.from, segment.to) / 3 : distance(segment.control2, segment.to);
