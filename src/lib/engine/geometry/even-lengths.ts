@@ -5,25 +5,23 @@ export const steps = 8;
 
 /**
  * Lengths are integrals of the polynomial through all nine speeds (Newton–Cotes; M. Abramowitz & I. A. Stegun, Handbook of
- * Mathematical Functions, 1964, 25.4.18 for the whole): row i holds what each speed counts up to step i, in steps.
+ * Mathematical Functions, 1964, 25.4.18 for the whole): row i holds what each speed counts up to half step i, in steps.
  */
-const shares = Array.from({ length: steps + 1 }, (_, upTo) =>
-	Float64Array.from({ length: steps + 1 }, (_, node) => integralOf(lagrange(node), upTo))
+const shares = Array.from({ length: 2 * steps + 1 }, (_, halves) =>
+	Float64Array.from({ length: steps + 1 }, (_, node) => integralOf(lagrange(node), halves / 2))
 );
 
 /**
- * Puts the length up to each step, from the first, in `lengths`: `steps` + 1 numbers, the first 0.
+ * The length from the first step to a half step, 0 to 2 × `steps`, in mm.
  *
  * @param speeds mm per unit of the parameter, `steps` + 1 of them
  * @param step how much of the parameter one step is
  */
-export function evenLengths(speeds: Float64Array, step: number, lengths: Float64Array): void {
-	for (let i = 0; i <= steps; i++) {
-		const share = shares[i];
-		let sum = 0;
-		for (let j = 0; j <= steps; j++) sum += share[j] * speeds[j];
-		lengths[i] = sum * step;
-	}
+export function evenLength(speeds: Float64Array, step: number, halves: number): number {
+	const share = shares[halves];
+	let sum = 0;
+	for (let j = 0; j <= steps; j++) sum += share[j] * speeds[j];
+	return sum * step;
 }
 
 /** Coefficients, lowest first, of the polynomial that is 1 at one node and 0 at the others. */
@@ -32,7 +30,7 @@ function lagrange(node: number): number[] {
 	for (let other = 0; other <= steps; other++) {
 		if (other === node) continue;
 		const by = node - other;
-		coefficients = [...coefficients, 0].map((one, k) => ((coefficients[k - 1] ?? 0) - other * (one ?? 0)) / by);
+		coefficients = [...coefficients, 0].map((one, k) => ((coefficients[k - 1] ?? 0) - other * one) / by);
 	}
 	return coefficients;
 }

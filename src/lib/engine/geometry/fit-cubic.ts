@@ -23,8 +23,8 @@ export interface CurveSample {
 export interface SmoothCurve extends CurveSample {
 	/** Where it goes at u and how fast, mm per unit of the parameter, on the same sides; [0, 0] where it all but stands still. */
 	velocityAt(u: number, side: 'before' | 'after'): Point;
-	/** Puts the points at seven even steps inside (u0, u1), which has no joint, in the lists from `at` on. */
-	pointsInside(u0: number, u1: number, xs: Float64Array, ys: Float64Array, at: number): void;
+	/** Puts the points at the seven even steps inside (u0, u1), which has no joint, or the eight halfway between them and its ends, in the lists. */
+	pointsInside(u0: number, u1: number, which: 'steps' | 'halfway', xs: Float64Array, ys: Float64Array, at: number): void;
 }
 
 export interface FittedSegment {
@@ -56,11 +56,13 @@ const feet = new Float64Array(sampled);
 const k = new Float64Array(18);
 
 const iterations = 8;
-/** A stretch that after three rounds misses by this many times the accuracy will not be fitted by one cubic. */
-const hopeless = 100;
+/** What is left of the greatest distance after a round that helps no more. */
+const lasting = 0.8;
+/** Handles that change by less than this share of the accuracy are as they will be. */
+const settled = 0.05;
 const straightness = 1e-9;
 /** The order in which samples are looked at for one that is missed: where cubics miss most, first. */
-const likeliest = [3, 11, 7, 4, 10, 2, 12, 5, 9, 1, 13, 6, 8, 0, 14];
+const likeliest = [2, 12, 4, 10, 7, 3, 11, 6, 8, 0, 14, 5, 9, 1, 13];
 
 /**
  * The cubic (or straight line) from `start` to `end`, which are the curve at u0 and u1. Every second sample is fitted, all are
@@ -128,21 +130,18 @@ export function fitHandles(
 	enough: number
 ): FittedSegment {
 	const { xs, ys, ts } = samples;
-	const [firstA, firstB] = [a, b];
-	const longest = 1.2 * (3 / 2) * (a + b);
+	const longest = 1.8 * (a + b);
 	const shortest = longest / 60;
-	layCubic(start, end, out, into, a, b);
-	const missedFirst = farthest(samples, enough);
-	// Handles hardly matter where the curve is nearly straight, and could not be told from rounding.
-	if (missedFirst <= accuracy / 4) return { segment: withHandles(start, end, out, into, a, b), deviation: missedFirst };
+	let before = Infinity;
 	for (let round = 0; round < iterations; round++) {
+		layCubic(start, end, out, into, a, b);
 		let aa = 0;
 		let ab = 0;
 		let bb = 0;
 		let ra = 0;
 		let rb = 0;
 		let missed = 0;
-		for (let i = 0; i < sampled; i += 2) {
+		for (let i = 1; i < sampled; i += 2) {
 			foot(samples, i, ts, ts);
 			const t = ts[i];
 			const m = 1 - t;
@@ -155,22 +154,28 @@ export function fitHandles(
 			const k3 = t * t * t;
 			const vx = d0 * k[4] + d1 * k[5] + d2 * k[6];
 			const vy = d0 * k[13] + d1 * k[14] + d2 * k[15];
-			const speed = lengthOf(vx, vy) || 1;
+			const speed = Math.sqrt(vx * vx + vy * vy) || 1;
 			const nx = vy / speed;
 			const ny = -vx / speed;
 			const awayX = xs[i] - (k0 * k[0] + k1 * k[1] + k2 * k[2] + k3 * k[3]);
 			const awayY = ys[i] - (k0 * k[9] + k1 * k[10] + k2 * k[11] + k3 * k[12]);
 			const residual = awayX * nx + awayY * ny;
 			missed = Math.max(missed, Math.abs(residual));
-			const ga = 3 * m * m * t * (out[0] * nx + out[1] * ny);
-			const gb = -3 * m * t * t * (into[0] * nx + into[1] * ny);
+			const ga = k1 * (out[0] * nx + out[1] * ny);
+			const gb = -k2 * (into[0] * nx + into[1] * ny);
 			aa += ga * ga;
 			ab += ga * gb;
 			bb += gb * gb;
 			ra += ga * residual;
 			rb += gb * residual;
 		}
-		if (round >= 3 && missed > hopeless * accuracy) break;
+		// Handles hardly matter where the curve is nearly straight, and could not be told from rounding.
+		if (missed <= accuracy / 4) break;
+		if (round >= 2 && missed > accuracy && missed > lasting * before) {
+			if (enough < missed) return { segment: withHandles(start, end, out, into, a, b), deviation: missed };
+			break;
+		}
+		before = missed;
 		// A touch of damping keeps nearly straight curves, whose handles hardly matter, where they are.
 		const damping = 1e-9 + 1e-7 * (aa + bb);
 		const determinant = (aa + damping) * (bb + damping) - ab * ab;
@@ -178,13 +183,10 @@ export function fitHandles(
 		const db = (rb * (aa + damping) - ra * ab) / determinant;
 		a = Math.min(Math.max(a + da, shortest), longest);
 		b = Math.min(Math.max(b + db, shortest), longest);
-		layCubic(start, end, out, into, a, b);
-		if (Math.abs(da) + Math.abs(db) < accuracy * 0.01) break;
+		if (Math.abs(da) + Math.abs(db) < accuracy * settled) break;
 	}
-	const missed = farthest(samples, enough);
-	return missed <= missedFirst
-		? { segment: withHandles(start, end, out, into, a, b), deviation: missed }
-		: { segment: withHandles(start, end, out, into, firstA, firstB), deviation: missedFirst };
+	layCubic(start, end, out, into, a, b);
+	return { segment: withHandles(start, end, out, into, a, b), deviation: farthest(samples, enough) };
 }
 
 function withHandles(start: Point, end: Point, out: Point, into: Point, a: number, b: number): Segment {

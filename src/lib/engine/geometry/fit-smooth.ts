@@ -6,11 +6,11 @@
  * It cannot fit across a corner or a cusp: those must be among the breaks.
  */
 import { fittedOf, type Fitted } from './fit.ts';
-import { fitCubic, type SmoothCurve } from './fit-cubic.ts';
+import { fitCubic, fitHandles, sampled, samplesRoom, type FittedSegment, type SmoothCurve } from './fit-cubic.ts';
 import { held, hermiteCubic } from './hermite-cubic.ts';
 import { merged, type HeldStretch, type HeldSamples } from './merge-cubics.ts';
-import { scale } from './point.ts';
-import type { Point } from './types.ts';
+import { distance, scale } from './point.ts';
+import type { Cubic, Point } from './types.ts';
 
 const deepest = 12;
 const mostSegments = 32;
@@ -76,31 +76,45 @@ export function fitSmooth(
 		if (at + held > lists.xs.length) lists = grown(lists);
 		const leaving = curve.velocityAt(u0, 'after');
 		const arriving = curve.velocityAt(u1, 'before');
-		curve.pointsInside(u0, u1, lists.xs, lists.ys, at);
+		curve.pointsInside(u0, u1, 'steps', lists.xs, lists.ys, at);
 		lists.ts.set(even, at);
-		const span = u1 - u0;
-		let enough = Infinity;
+		let found: FittedSegment | undefined;
 		if (isSomewhere(leaving) && isSomewhere(arriving)) {
-			const run = hermiteCubic(from, scale(leaving, span), to, scale(arriving, span), lists.xs, lists.ys, at, hopeless * accuracy);
-			if (run.deviation <= accuracy) {
-				pile.push({ ...run, at });
-				return;
-			}
-			enough = run.deviation;
-		}
-		if (last || !(enough > hopeless * accuracy && enough < Infinity)) {
-			const best = fitCubic(curve, u0, u1, from, to, accuracy, last ? Infinity : accuracy);
-			if (best.deviation <= accuracy || last) {
-				pile.push({ ...best, at });
-				return;
-			}
+			const span = u1 - u0;
+			found = hermiteCubic(from, scale(leaving, span), to, scale(arriving, span), lists.xs, lists.ys, at, hopeless * accuracy);
+			if (found.deviation > accuracy && (last || found.deviation <= hopeless * accuracy))
+				found = bestFrom(found.segment as Cubic, u0, u1, at, last ? Infinity : accuracy);
+		} else found = fitCubic(curve, u0, u1, from, to, accuracy, last ? Infinity : accuracy);
+		if (found.deviation <= accuracy || last) {
+			pile.push({ ...found, at });
+			return;
 		}
 		const middle = (u0 + u1) / 2;
 		const point = curve.pointAt(middle);
 		fitInterval(u0, middle, from, point, depth + 1, most);
 		fitInterval(middle, u1, point, to, depth + 1, most);
 	}
+
+	/** The best cubic along the tangents of one that is nearly right, whose samples are in the lists. */
+	function bestFrom({ from, control1, control2, to }: Cubic, u0: number, u1: number, at: number, enough: number): FittedSegment {
+		const { xs, ys, ts } = room;
+		curve.pointsInside(u0, u1, 'halfway', halfway.xs, halfway.ys, 0);
+		for (let i = 0; i < sampled; i++) {
+			xs[i] = i % 2 ? lists.xs[at + (i >> 1)] : halfway.xs[i >> 1];
+			ys[i] = i % 2 ? lists.ys[at + (i >> 1)] : halfway.ys[i >> 1];
+			ts[i] = (i + 1) / (sampled + 1);
+		}
+		const [a, b] = [distance(from, control1), distance(control2, to)];
+		const found = fitHandles(room, from, direction(from, control1, a), to, direction(control2, to, b), a, b, accuracy, enough);
+		for (let i = 0; i < held; i++) lists.ts[at + i] = ts[2 * i + 1];
+		return found;
+	}
 }
+
+const room = samplesRoom();
+const halfway = { xs: new Float64Array(held + 1), ys: new Float64Array(held + 1) };
+
+const direction = (from: Point, to: Point, length: number): Point => [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
 
 const isSomewhere = ([x, y]: Point): boolean => x !== 0 || y !== 0;
 

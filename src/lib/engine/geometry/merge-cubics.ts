@@ -17,7 +17,7 @@ const room = samplesRoom();
 /** Stretches that turn by more than this together (cosine) are not tried. */
 const leastCosine = Math.cos(1);
 /** A first guess that misses by more times the accuracy than this at the joint is given up. */
-const hopeless = 50;
+const hopeless = 100;
 
 /**
  * Two pieces of one cubic, cut at λ, leave the cut with handles as λ to 1 − λ, and the whole has their outer handles over λ and

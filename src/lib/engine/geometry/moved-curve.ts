@@ -2,7 +2,7 @@
 import { measured } from './accuracy.ts';
 import { valueAt, type Amount } from './amount.ts';
 import { lengthTo, parameterAt, speedOf, type Speed } from './arc-length.ts';
-import { evenLengths, steps } from './even-lengths.ts';
+import { evenLength, steps } from './even-lengths.ts';
 import type { SmoothCurve } from './fit-cubic.ts';
 import { segmentStarts } from './path.ts';
 import { lengthOf, outward, unit } from './point.ts';
@@ -73,25 +73,28 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 			const normal = outward(tangent);
 			return unit([tangent[0] + slope * normal[0], tangent[1] + slope * normal[1]]);
 		},
-		pointsInside(u0, u1, xs, ys, at) {
+		pointsInside(u0, u1, which, xs, ys, at) {
 			const index = segmentIndex(starts, (u0 + u1) / 2, 'before');
 			const segment = path[index];
 			const t0 = parameterIn(index, u0);
 			const step = (parameterIn(index, u1) - t0) / steps;
+			const first = which === 'steps' ? 2 : 1;
 			if (constant || segment.kind === 'line') {
-				const s0 = starts[index] + t0 * (starts[index + 1] - starts[index]);
-				const by = step * (starts[index + 1] - starts[index]);
-				for (let i = 1; i < steps; i++)
-					move(segment, t0 + i * step, constant ? amount : amount.value(s0 + i * by), xs, ys, at + i - 1);
+				for (let half = first; half < 2 * steps; half += 2) {
+					const t = t0 + (half / 2) * step;
+					const s = starts[index] + t * (starts[index + 1] - starts[index]);
+					move(segment, t, constant ? amount : amount.value(s), xs, ys, at++);
+				}
 				return;
 			}
 			for (let i = 0; i <= steps; i++) speedsThere[i] = speedOn(segment, t0 + i * step);
-			evenLengths(speedsThere, step, lengthsThere);
 			const s0 = lengthAt(index, u0, t0);
-			const known = Math.abs(lengthAt(index, u1, t0 + steps * step) - s0 - lengthsThere[steps]) <= sameLength;
-			for (let i = 1; i < steps; i++) {
-				const t = t0 + i * step;
-				move(segment, t, amount.value(known ? s0 + lengthsThere[i] : lengthAt(index, NaN, t)), xs, ys, at + i - 1);
+			const s1 = lengthAt(index, u1, t0 + steps * step);
+			const known = Math.abs(s1 - s0 - evenLength(speedsThere, step, 2 * steps)) <= sameLength;
+			for (let half = first; half < 2 * steps; half += 2) {
+				const t = t0 + (half / 2) * step;
+				const s = known ? s0 + evenLength(speedsThere, step, half) : lengthAt(index, NaN, t);
+				move(segment, t, amount.value(s), xs, ys, at++);
 			}
 		},
 		pointsBetween(u0, u1, xs, ys) {
@@ -110,7 +113,6 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 /** mm: lengths that agree so well are as good as measured ones for the amount there. */
 const sameLength = 1e-5;
 const speedsThere = new Float64Array(steps + 1);
-const lengthsThere = new Float64Array(steps + 1);
 
 const nowhere: Point = [0, 0];
 
