@@ -24,6 +24,7 @@ export function intakeAlong(piece: Piece, dart: Dart | FoldDart, p: Point, q: Po
 export function intakeStretches(piece: Piece, dart: Dart | FoldDart, p: Point, q: Point): Stretch[] {
 	const [one, other] = legsOf(piece, dart);
 	const onOne = distinct(lineCrossings(one, p, q, measured).map((crossing) => crossing.u));
+	if (onOne.length === 0) return [];
 	const onOther = distinct(lineCrossings(other, p, q, measured).map((crossing) => crossing.u));
 	// Where the legs come together the line meets both at once and passes between them by no width.
 	const apart = (from: readonly number[]) => (u: number) => from.every((tip) => Math.abs(u - tip) > joined);

@@ -90,6 +90,7 @@ function outlineMet(outline: Path, line: readonly Point[], lengths: readonly num
 		}
 		before += lengths[i];
 	}
+	if (met.length === 2 && met[1].along - met[0].along > joined) return met;
 	return met
 		.sort((a, b) => a.along - b.along)
 		.filter((meeting, i, all) => i === 0 || meeting.along - all[i - 1].along > joined);

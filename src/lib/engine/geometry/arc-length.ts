@@ -29,17 +29,15 @@ const mostSteps = 60;
 /** Ellipses wider than this gain nothing. */
 const widest = 50;
 
-/** The derivative of a cubic, a + b t + c t², and its two complex roots; a root at infinity is NaN or Infinity. */
-export interface Speed {
-	readonly ax: number;
-	readonly ay: number;
-	readonly bx: number;
-	readonly by: number;
-	readonly cx: number;
-	readonly cy: number;
-	readonly root1: readonly [number, number];
-	readonly root2: readonly [number, number];
-}
+/**
+ * The derivative of a cubic, a + b t + c t², and its two complex roots; a root at infinity is NaN or Infinity. In one list, as
+ * it is made for every length that is asked for: ax, ay, bx, by, cx, cy, then each root's real and imaginary part.
+ */
+export type Speed = Float64Array;
+
+const speedRoom = (): Speed => new Float64Array(10);
+/** For lengths that are asked for once. */
+const passing = speedRoom();
 
 /** Length of a segment in mm, within `accuracy`. */
 export function segmentLength(segment: Segment, accuracy: number): number {
@@ -59,7 +57,8 @@ export function lengthTo(speed: Speed, t: number, accuracy: number): number {
 /** Length between two parameters, in mm, within `accuracy`; negative where t1 < t0. */
 export function segmentLengthBetween(segment: Segment, t0: number, t1: number, accuracy: number): number {
 	if (segment.kind === 'line') return distance(segment.from, segment.to) * (t1 - t0);
-	return lengthBetween(speedOf(segment), t0, t1, accuracy);
+	if (t0 === t1) return 0;
+	return lengthBetween(laySpeed(segment, passing), t0, t1, accuracy);
 }
 
 function lengthBetween(speed: Speed, t0: number, t1: number, accuracy: number): number {
@@ -67,7 +66,11 @@ function lengthBetween(speed: Speed, t0: number, t1: number, accuracy: number): 
 	return t1 > t0 ? integrate(speed, t0, t1, accuracy, 0) : -integrate(speed, t1, t0, accuracy, 0);
 }
 
-export function speedOf({ from, control1, control2, to }: Cubic): Speed {
+export function speedOf(segment: Cubic): Speed {
+	return laySpeed(segment, speedRoom());
+}
+
+function laySpeed({ from, control1, control2, to }: Cubic, speed: Speed): Speed {
 	const ax = 3 * (control1[0] - from[0]);
 	const ay = 3 * (control1[1] - from[1]);
 	const bx = 6 * (from[0] - 2 * control1[0] + control2[0]);
@@ -89,20 +92,26 @@ export function speedOf({ from, control1, control2, to }: Cubic): Speed {
 	const cc = cx * cx + cy * cy;
 	const qq = qx * qx + qy * qy;
 	const atStart = ax === 0 && ay === 0;
-	return {
-		ax,
-		ay,
-		bx,
-		by,
-		cx,
-		cy,
-		root1: [(qx * cx + qy * cy) / cc, (qy * cx - qx * cy) / cc],
-		root2: atStart ? [0, 0] : [(ax * qx + ay * qy) / qq, (ay * qx - ax * qy) / qq]
-	};
+	speed[0] = ax;
+	speed[1] = ay;
+	speed[2] = bx;
+	speed[3] = by;
+	speed[4] = cx;
+	speed[5] = cy;
+	speed[6] = (qx * cx + qy * cy) / cc;
+	speed[7] = (qy * cx - qx * cy) / cc;
+	speed[8] = atStart ? 0 : (ax * qx + ay * qy) / qq;
+	speed[9] = atStart ? 0 : (ay * qx - ax * qy) / qq;
+	return speed;
 }
 
 function integrate(speed: Speed, t0: number, t1: number, accuracy: number, cuts: number): number {
-	const { ax, ay, bx, by, cx, cy, root1, root2 } = speed;
+	const ax = speed[0];
+	const ay = speed[1];
+	const bx = speed[2];
+	const by = speed[3];
+	const cx = speed[4];
+	const cy = speed[5];
 	const middle = 0.5 * (t0 + t1);
 	const half = 0.5 * (t1 - t0);
 	// The derivative about the middle, in the variable x that runs from −1 to 1.
@@ -118,8 +127,8 @@ function integrate(speed: Speed, t0: number, t1: number, accuracy: number, cuts:
 
 	// Half the long axis of the ellipse through each root.
 	const kink = accuracy / (200 * half * (q + 5 * r));
-	const axis1 = reach(root1, middle, half, kink);
-	const axis2 = reach(root2, middle, half, kink);
+	const axis1 = reach(speed[6], speed[7], middle, half, kink);
+	const axis2 = reach(speed[8], speed[9], middle, half, kink);
 	const axis = Math.min(axis1, axis2, widest);
 	const rho = axis + Math.sqrt(axis * axis - 1);
 	const greatest = half * (p + (q + r * axis) * axis);
@@ -132,7 +141,7 @@ function integrate(speed: Speed, t0: number, t1: number, accuracy: number, cuts:
 	if (factor * inverse16 * inverse16 <= enough || cuts >= mostCuts) {
 		return half * weighted(nodes16, weights16, px, py, qx, qy, rx, ry);
 	}
-	const nearest = axis1 <= axis2 ? root1[0] : root2[0];
+	const nearest = axis1 <= axis2 ? speed[6] : speed[8];
 	const inside = Math.abs(nearest - middle) < 0.999 * half;
 	const at = inside ? nearest : middle;
 	return integrate(speed, t0, at, 0.5 * accuracy, cuts + 1) + integrate(speed, at, t1, 0.5 * accuracy, cuts + 1);
@@ -142,9 +151,9 @@ function integrate(speed: Speed, t0: number, t1: number, accuracy: number, cuts:
  * Half the long axis of the ellipse about an interval that reaches a root. A root that is real to within what the accuracy
  * can tell (the square of its distance from the real axis against `kink`), and not inside, is no singularity here.
  */
-function reach(root: readonly [number, number], middle: number, half: number, kink: number): number {
-	const x = Math.abs(root[0] - middle) / half;
-	const y = Math.abs(root[1]) / half;
+function reach(real: number, imaginary: number, middle: number, half: number, kink: number): number {
+	const x = Math.abs(real - middle) / half;
+	const y = Math.abs(imaginary) / half;
 	if (!(x < widest && y < widest)) return widest;
 	const within = Math.max(0, 1 - x);
 	if (y * y + within * within <= kink && within < 1e-6) return widest;
@@ -189,7 +198,7 @@ export function parameterAtKnown(segment: Segment, s: number, length: number, ac
 	if (s <= 0 || !(length > 0)) return 0;
 	if (s >= length) return 1;
 	if (segment.kind === 'line') return s / length;
-	const speed = speedOf(segment);
+	const speed = laySpeed(segment, passing);
 	let low = 0;
 	let high = 1;
 	let t = s / length;
@@ -200,8 +209,8 @@ export function parameterAtKnown(segment: Segment, s: number, length: number, ac
 		if (Math.abs(over) <= 0.5 * accuracy) return t;
 		if (over > 0) high = t;
 		else low = t;
-		const dx = speed.ax + (speed.bx + speed.cx * t) * t;
-		const dy = speed.ay + (speed.by + speed.cy * t) * t;
+		const dx = speed[0] + (speed[2] + speed[4] * t) * t;
+		const dy = speed[1] + (speed[3] + speed[5] * t) * t;
 		let next = t - over / Math.sqrt(dx * dx + dy * dy);
 		if (!(next > low && next < high)) next = 0.5 * (low + high);
 		if (next === t) return t;

@@ -5,7 +5,7 @@ import { pathBox, pointAt, portion, segmentBoxes, segmentStarts, straight } from
 import { lengthOf } from './point.ts';
 import { pointOn } from './segment.ts';
 import { boxesMeet, distanceFromLine, segmentContacts, touchesOf } from './segment-contacts.ts';
-import { rootsBetween } from './roots.ts';
+import { oneWayRoot, rootsBetween } from './roots.ts';
 
 export interface Crossing {
 	readonly sa: number;
@@ -148,48 +148,75 @@ export function lineCrossings(path: Path, p: Point, q: Point, accuracy: number):
 	if (!(length > 0)) throw new RangeError('lineCrossings: a line needs two points');
 	const ux = (q[0] - p[0]) / length;
 	const uy = (q[1] - p[1]) / length;
-	const awayFrom = (point: Point) => ux * (point[1] - p[1]) - uy * (point[0] - p[0]);
-	const found: { s: number; point: Point; touch: boolean }[] = [];
+	const found: OnLine[] = [];
 	const stretches: [number, number][] = [];
 	const starts = segmentStarts(path);
 	for (let index = 0; index < path.length; index++) {
 		const segment = path[index];
-		const add = (t: number, touch: boolean) =>
-			found.push({ s: lengthAt(path, index, t, accuracy), point: pointOn(segment, t), touch });
-		const d0 = awayFrom(segment.from);
-		const d1 = awayFrom(segment.to);
+		const d0 = ux * (segment.from[1] - p[1]) - uy * (segment.from[0] - p[0]);
+		const d1 = ux * (segment.to[1] - p[1]) - uy * (segment.to[0] - p[0]);
 		const onLine = Math.abs(d0) <= accuracy && Math.abs(d1) <= accuracy;
 		if (segment.kind === 'line') {
 			if (onLine) stretches.push([starts[index], starts[index + 1]]);
-			else if (d0 > 0 !== d1 > 0) add(d0 / (d0 - d1), false);
+			else if (d0 > 0 !== d1 > 0) found.push(onLineAt(path, index, d0 / (d0 - d1), false, accuracy));
 		} else {
-			const c1 = awayFrom(segment.control1);
-			const c2 = awayFrom(segment.control2);
+			const { control1, control2 } = segment;
+			const c1 = ux * (control1[1] - p[1]) - uy * (control1[0] - p[0]);
+			const c2 = ux * (control2[1] - p[1]) - uy * (control2[0] - p[0]);
 			if (onLine && Math.abs(c1) <= accuracy && Math.abs(c2) <= accuracy) {
 				stretches.push([starts[index], starts[index + 1]]);
+			} else if (crossesOneWay(d0, c1, c2, d1, accuracy)) {
+				const t = oneWayRoot(d0, 3 * (c1 - d0), 3 * (d0 - 2 * c1 + c2), d1 - d0 - 3 * (c2 - c1));
+				found.push(onLineAt(path, index, t, false, accuracy));
 			} else if (Math.min(d0, c1, c2, d1) <= accuracy && Math.max(d0, c1, c2, d1) >= -accuracy) {
 				const away = distanceFromLine(segment, p, ux, uy);
-				for (const t of rootsBetween(away, 0, 1)) add(t, false);
-				for (const t of touchesOf(away, accuracy)) add(t, true);
+				for (const t of rootsBetween(away, 0, 1)) found.push(onLineAt(path, index, t, false, accuracy));
+				for (const t of touchesOf(away, accuracy)) found.push(onLineAt(path, index, t, true, accuracy));
 			}
 		}
-		if (Math.abs(d0) <= accuracy) add(0, true);
-		if (Math.abs(d1) <= accuracy) add(1, true);
+		if (Math.abs(d0) <= accuracy) found.push(onLineAt(path, index, 0, true, accuracy));
+		if (Math.abs(d1) <= accuracy) found.push(onLineAt(path, index, 1, true, accuracy));
 	}
-	return onLineOnce(path, found, stretches, awayFrom, accuracy).map(({ s, point }) => ({
+	if (found.length + stretches.length === 0) return [];
+	const awayFrom = (point: Point) => ux * (point[1] - p[1]) - uy * (point[0] - p[0]);
+	const apart = stretches.length === 0 && areApart(found);
+	return (apart ? found : onLineOnce(path, found, stretches, awayFrom, accuracy)).map(({ s, point }) => ({
 		s,
 		u: (point[0] - p[0]) * ux + (point[1] - p[1]) * uy,
 		point
 	}));
 }
 
+interface OnLine {
+	readonly s: number;
+	readonly point: Point;
+	readonly touch: boolean;
+}
+
+function onLineAt(path: Path, index: number, t: number, touch: boolean, accuracy: number): OnLine {
+	return { s: lengthAt(path, index, t, accuracy), point: pointOn(path[index], t), touch };
+}
+
+/** Whether what was found is in order, and each too far from the one before to be the same. */
+function areApart(found: readonly OnLine[]): boolean {
+	for (let i = 1; i < found.length; i++) if (!(found[i].s - found[i - 1].s > oneTouch)) return false;
+	return true;
+}
+
+/** Whether a cubic whose control points lie so far from a line comes nearer all the way, crosses, and goes away all the way. */
+function crossesOneWay(d0: number, c1: number, c2: number, d1: number, accuracy: number): boolean {
+	return d0 < 0
+		? d0 < -accuracy && d1 > accuracy && d0 <= c1 && c1 <= c2 && c2 <= d1
+		: d0 > accuracy && d1 < -accuracy && d0 >= c1 && c1 >= c2 && c2 >= d1;
+}
+
 function onLineOnce(
 	path: Path,
-	found: readonly { s: number; point: Point; touch: boolean }[],
+	found: readonly OnLine[],
 	stretches: readonly [number, number][],
 	awayFrom: (point: Point) => number,
 	accuracy: number
-): { s: number; point: Point }[] {
+): OnLine[] {
 	const near = 4 * accuracy;
 	const joined: [number, number][] = [];
 	for (const [from, to] of stretches) {
@@ -197,7 +224,7 @@ function onLineOnce(
 		if (before !== undefined && from - before[1] <= near) before[1] = to;
 		else joined.push([from, to]);
 	}
-	const kept: { s: number; point: Point; touch: boolean }[] = [];
+	const kept: OnLine[] = [];
 	for (const [from, to] of joined) {
 		kept.push({ s: from, point: pointAt(path, from), touch: true });
 		if (to - from > near) kept.push({ s: to, point: pointAt(path, to), touch: true });

@@ -64,3 +64,22 @@ function monotoneRoot(polynomial: readonly number[], degree: number, a: number, 
 	}
 	return t;
 }
+
+/** The root of k0 + k1 t + k2 t² + k3 t³ in (0, 1), over which it rises or falls only, from one side of nothing to the other. */
+export function oneWayRoot(k0: number, k1: number, k2: number, k3: number): number {
+	const falling = k0 > 0;
+	let a = 0;
+	let b = 1;
+	let t = k0 / -(k1 + k2 + k3);
+	for (let step = 0; step < mostSteps; step++) {
+		const value = k0 + (k1 + (k2 + k3 * t) * t) * t;
+		if (value === 0) return t;
+		if (value > 0 === falling) a = t;
+		else b = t;
+		const newton = t - value / (k1 + (2 * k2 + 3 * k3 * t) * t);
+		const next = newton > a && newton < b ? newton : 0.5 * (a + b);
+		if (Math.abs(next - t) <= 1e-16 || next === t) return next;
+		t = next;
+	}
+	return t;
+}

@@ -41,6 +41,7 @@ export function selfCrossings(closed: Path, accuracy: number): SelfCrossing[] {
 			collect(closed, i, closed, j, accuracy, meetings, stretches);
 		}
 	}
+	if (meetings.length + stretches.length === 0) return [];
 	const apart = ({ sa, sb }: { sa: number; sb: number }) => {
 		const along = Math.abs(sb - sa);
 		return Math.min(along, length - along) > joined;
