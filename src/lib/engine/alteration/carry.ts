@@ -41,7 +41,7 @@ export function carryAlterations(draft: Draft, alterations: readonly AlterationB
 			unplaced.push({ alteration: alteration.id, ...outcome.refused, settle });
 			continue;
 		}
-		const result = outcome.draft === current ? current : withoutLostMates(outcome.draft);
+		const result = outcome.draft === current ? current : withoutLostMates(current, outcome.draft);
 		applied.push(stepOf(current, result, outcome.touched, alteration));
 		remarks.push(...outcome.remarks.map((remark) => ({ ...remark, alteration: alteration.id })));
 		current = result;

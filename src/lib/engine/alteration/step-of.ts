@@ -66,9 +66,10 @@ function neighbourChanges(before: Draft, after: Draft, named: string | undefined
 	for (const piece of after.pieces) if (findPiece(before, piece.id) !== piece) changed.add(piece.id);
 	const changes: { seam: string; side: 'a' | 'b'; change: number }[] = [];
 	for (const seam of after.seams) {
-		const old = findSeam(before, seam.id) ?? findSeam(before, undividedName(seam.id));
-		if (!old || (old === seam && !piecesOf(seam).some((id) => changed.has(id)))) continue;
-		if (named === undividedName(seam.id)) continue;
+		const { undivided, pieces } = joinedBy(seam);
+		const old = findSeam(before, seam.id) ?? findSeam(before, undivided);
+		if (!old || (old === seam && !pieces.some((id) => changed.has(id)))) continue;
+		if (named === undivided) continue;
 		for (const side of ['a', 'b'] as const) {
 			const run = seam[side];
 			const oldRun = old[side];
@@ -80,7 +81,8 @@ function neighbourChanges(before: Draft, after: Draft, named: string | undefined
 	return changes;
 }
 
-/** The pieces that a seam joins. */
-const piecesOf = remembered((seam: Seam): readonly string[] => [
-	...new Set([...seam.a, ...(seam.b === 'mirror' ? [] : seam.b)].map(({ edge }) => splitName(edge).piece))
-]);
+/** What a seam is called without its side, and the pieces that it joins. */
+const joinedBy = remembered((seam: Seam) => ({
+	undivided: undividedName(seam.id),
+	pieces: [...new Set([...seam.a, ...(seam.b === 'mirror' ? [] : seam.b)].map(({ edge }) => splitName(edge).piece))]
+}));

@@ -17,7 +17,8 @@ export function nameOf(piece: Piece | string, id: string): string {
 
 const piecesById = remembered((draft: Draft) => new Map(draft.pieces.map((piece) => [piece.id, piece])));
 
-const seamsById = remembered((draft: Draft) => new Map(draft.seams.map((seam) => [seam.id, seam])));
+/** Remembered by the list, which a draft keeps when its edges move. */
+const seamsById = remembered((seams: readonly Seam[]) => new Map(seams.map((seam) => [seam.id, seam])));
 
 /** A piece has so few of each that looking through them is less work than an index. */
 function withId<T extends { readonly id: string }>(list: readonly T[], id: string): T | undefined {
@@ -30,7 +31,7 @@ export function findPiece(draft: Draft, id: string): Piece | undefined {
 }
 
 export function findSeam(draft: Draft, id: string): Seam | undefined {
-	return seamsById(draft).get(id);
+	return seamsById(draft.seams).get(id);
 }
 
 /** An edge by its whole name, with its position among the edges of its piece. */

@@ -1,5 +1,5 @@
 import type { Draft, Edge, Piece, RunEdge, Seam } from './types.ts';
-import { findEdge, findNotch, nameOf } from './find.ts';
+import { edgeOf, findNotch, findPiece, nameOf, splitName } from './find.ts';
 import { edgeStitchedLength } from './length.ts';
 import { remembered } from './memo.ts';
 import { undividedName } from './undivided-name.ts';
@@ -30,29 +30,45 @@ export function seamRun(draft: Draft, seam: Seam, side: SeamSide): readonly Seam
 
 /** Stitched length of a run in mm. Thrown: a run that names no edge of the draft. */
 export function runLength(draft: Draft, run: readonly RunEdge[]): number {
-	return runEdges(draft, run).reduce((sum, { length }) => sum + length, 0);
+	let sum = 0;
+	for (let i = 0; i < run.length; i++) {
+		const { piece, edge } = edgeOfRun(draft, run, i);
+		sum += edgeStitchedLength(piece, edge);
+	}
+	return sum;
 }
 
 function runEdges(draft: Draft, run: readonly RunEdge[]): readonly SeamEdge[] {
 	let startsAt = 0;
-	return run.map(({ edge: name, reversed }) => {
-		const found = findEdge(draft, name);
-		if (found === undefined) throw new Error(`There is no edge ${name} in this draft.`);
-		const length = edgeStitchedLength(found.piece, found.edge);
-		const walked = { name, piece: found.piece, edge: found.edge, reversed, startsAt, length };
+	return run.map(({ edge: name, reversed }, i) => {
+		const { piece, edge } = edgeOfRun(draft, run, i);
+		const length = edgeStitchedLength(piece, edge);
+		const walked = { name, piece, edge, reversed, startsAt, length };
 		startsAt += length;
 		return walked;
 	});
 }
 
-const seamsByEdge = remembered((draft: Draft) => {
+/** The names of a run in their parts: a run is walked far more often than it is drawn up. */
+const namesIn = remembered((run: readonly RunEdge[]) => run.map(({ edge }) => splitName(edge)));
+
+function edgeOfRun(draft: Draft, run: readonly RunEdge[], i: number): { readonly piece: Piece; readonly edge: Edge } {
+	const name = namesIn(run)[i];
+	const piece = findPiece(draft, name.piece);
+	const edge = piece && edgeOf(piece, name.id);
+	if (!piece || !edge) throw new Error(`There is no edge ${run[i].edge} in this draft.`);
+	return { piece, edge };
+}
+
+/** Remembered by the list, which a draft keeps when its edges move. */
+const seamsByEdge = remembered((seams: readonly Seam[]) => {
 	const index = new Map<string, { readonly seam: Seam; readonly side: SeamSide }[]>();
 	const note = (name: string, seam: Seam, side: SeamSide): void => {
 		const known = index.get(name);
 		if (known) known.push({ seam, side });
 		else index.set(name, [{ seam, side }]);
 	};
-	for (const seam of draft.seams) {
+	for (const seam of seams) {
 		for (const { edge } of seam.a) note(edge, seam, 'a');
 		if (seam.b !== 'mirror') for (const { edge } of seam.b) note(edge, seam, 'b');
 	}
@@ -61,7 +77,7 @@ const seamsByEdge = remembered((draft: Draft) => {
 
 /** The seams that an edge is sewn in, and on which side; a mirror seam counts once, on side a. */
 export function seamsOf(draft: Draft, name: string): readonly { readonly seam: Seam; readonly side: SeamSide }[] {
-	return seamsByEdge(draft).get(name) ?? [];
+	return seamsByEdge(draft.seams).get(name) ?? [];
 }
 
 export function otherSide(side: SeamSide): SeamSide {

@@ -21,13 +21,20 @@ export function roomFor(path: Path, amount: Amount, greatest: number): number {
 		const segment = path[index];
 		if (segment.kind === 'line' || greatest * bendLimit(segment) < safely || isStraight(segment)) continue;
 		const span = starts[index + 1] - starts[index];
-		for (const { t, curvature } of curvaturesOf(segment)) {
-			if (curvature === 0) continue;
+		const roomAt = (t: number, curvature: number): number => {
+			if (curvature === 0) return Infinity;
 			const value = valueAt(amount, starts[index] + t * span);
-			if (value === 0) continue;
+			if (value === 0) return Infinity;
 			if (!Number.isFinite(curvature)) return 0;
-			const turn = -curvature * value;
-			if (turn > 0) factor = Math.min(factor, 1 / turn);
+			return curvature * value < 0 ? -1 / (curvature * value) : Infinity;
+		};
+		for (let i = 0; i < curvatureSamples; i++) {
+			const t = (i + 0.5) / curvatureSamples;
+			factor = Math.min(factor, roomAt(t, curvatureOn(segment, t)));
+		}
+		for (const t of slowestOn(segment)) {
+			const stands = isCusp(segment, t);
+			if (!(stands && isEnd(t))) factor = Math.min(factor, roomAt(t, stands ? Infinity : curvatureOn(segment, t)));
 		}
 	}
 	return factor;
@@ -83,14 +90,4 @@ function isCusp(segment: Segment, t: number): boolean {
 /** A curve without a handle stands still at its end, where there is nothing to turn back. */
 function isEnd(t: number): boolean {
 	return t < 1e-6 || t > 1 - 1e-6;
-}
-
-function curvaturesOf(segment: Segment): readonly { readonly t: number; readonly curvature: number }[] {
-	const even = Array.from({ length: curvatureSamples }, (_, i) => (i + 0.5) / curvatureSamples);
-	return [
-		...even.map((t) => ({ t, curvature: curvatureOn(segment, t) })),
-		...slowestOn(segment)
-			.filter((t) => !(isCusp(segment, t) && isEnd(t)))
-			.map((t) => ({ t, curvature: isCusp(segment, t) ? Infinity : curvatureOn(segment, t) }))
-	];
 }

@@ -98,10 +98,19 @@ export function tangentOn(segment: Segment, t: number): Point {
  */
 export function curvatureOn(segment: Segment, t: number): number {
 	if (segment.kind === 'line') return 0;
-	const d = derivativeOn(segment, t);
-	const dd = secondDerivativeOn(segment, t);
-	const turning = d[0] * dd[1] - d[1] * dd[0];
-	return turning === 0 ? 0 : turning / Math.pow(d[0] * d[0] + d[1] * d[1], 1.5);
+	const { from, control1, control2, to } = segment;
+	const m = 1 - t;
+	const ax = control1[0] - from[0];
+	const ay = control1[1] - from[1];
+	const bx = control2[0] - control1[0];
+	const by = control2[1] - control1[1];
+	const cx = to[0] - control2[0];
+	const cy = to[1] - control2[1];
+	const dx = 3 * (m * m * ax + 2 * m * t * bx + t * t * cx);
+	const dy = 3 * (m * m * ay + 2 * m * t * by + t * t * cy);
+	const turning = 6 * (dx * (m * (by - ay) + t * (cy - by)) - dy * (m * (bx - ax) + t * (cx - bx)));
+	const speed = Math.sqrt(dx * dx + dy * dy);
+	return turning === 0 ? 0 : turning / (speed * speed * speed);
 }
 
 /**
