@@ -2,7 +2,7 @@
 import { dartLegs } from '../draft/dart-legs.ts';
 import { findDart, findEdge, findFoldDart, findPiece, findSeam, splitName } from '../draft/find.ts';
 import { edgeStitchedLength } from '../draft/length.ts';
-import { remembered } from '../draft/memo.ts';
+import { remembered } from '../geometry/memo.ts';
 import { garmentRounds } from '../draft/round.ts';
 import { runLength } from '../draft/seam.ts';
 import type { Draft, Seam } from '../draft/types.ts';

@@ -3,7 +3,7 @@ import { along } from '../geometry/meet.ts';
 import { moveOutline, type MovedEdge } from '../geometry/move-outline.ts';
 import { endTangent, pathEnd, pathStart, startTangent, straight } from '../geometry/path.ts';
 import { outward } from '../geometry/point.ts';
-import { remembered } from './memo.ts';
+import { remembered } from '../geometry/memo.ts';
 import type { Edge } from './types.ts';
 
 /**

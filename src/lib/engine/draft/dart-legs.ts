@@ -4,7 +4,7 @@ import { add, angleBetween, distance, dot, lerp, outward, scale, subtract, unit 
 import { cubic, line } from '../geometry/segment.ts';
 import { pointAt, straight } from '../geometry/path.ts';
 import { edgeOf } from './find.ts';
-import { remembered, rememberedOfPart } from './memo.ts';
+import { remembered, rememberedOfPart } from '../geometry/memo.ts';
 
 /*
  * The lines a dart is sewn on. The fold line halves the angle between the two mouth ends as seen from the point. A dart with

@@ -1,5 +1,5 @@
 import type { Dart, Draft, Edge, FoldDart, Mark, Notch, Piece, Seam } from './types.ts';
-import { remembered } from './memo.ts';
+import { remembered } from '../geometry/memo.ts';
 
 /*
  * Things are named whole, `piece/id`; neither part holds a slash. Ids are unique in their piece whatever they name.

@@ -1,7 +1,7 @@
 import type { Draft, Edge, Piece } from './types.ts';
 import { pathLength } from '../geometry/path.ts';
 import { findEdge } from './find.ts';
-import { rememberedOfPart } from './memo.ts';
+import { rememberedOfPart } from '../geometry/memo.ts';
 
 /*
  * Two ways along an edge, both in mm from its start: `s` is the arc length of the drawn line; the stitched length leaves out

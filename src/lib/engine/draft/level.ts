@@ -7,7 +7,7 @@ import { edgeOf, neighbouringEdges } from './find.ts';
 import { intakeStretches } from './intake-along.ts';
 import { edgeStitchedLength } from './length.ts';
 import { spanOf, type DrawnLevel, type LevelSpan, type PlacedSpan } from './level-span.ts';
-import { remembered, rememberedByName } from './memo.ts';
+import { remembered, rememberedByName } from '../geometry/memo.ts';
 
 /*
  * Balance lines. A level lies on an edge, or is drawn as a line of two or more points whose first and last part run straight

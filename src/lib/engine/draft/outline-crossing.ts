@@ -2,7 +2,7 @@ import type { Edge, Piece } from './types.ts';
 import { measured } from '../geometry/accuracy.ts';
 import { pathLength } from '../geometry/path.ts';
 import { selfCrossings } from '../geometry/self-crossing.ts';
-import { remembered } from './memo.ts';
+import { remembered } from '../geometry/memo.ts';
 import { outlineOf } from './outline.ts';
 
 /** The first two edges of a piece that cross or touch one another, or one edge that does so with itself, twice. */

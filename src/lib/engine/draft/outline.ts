@@ -4,7 +4,7 @@ import { signedArea } from '../geometry/area.ts';
 import { chained, portion, reversedPath } from '../geometry/path.ts';
 import { dartLegs, foldDartLegs } from './dart-legs.ts';
 import { edgeOf, findPiece } from './find.ts';
-import { remembered } from './memo.ts';
+import { remembered } from '../geometry/memo.ts';
 
 /** The closed stitching line of a piece, clockwise as seen: its edges one after the other, dart mouths as drawn. */
 export const outlineOf: (piece: Piece) => Path = remembered((piece: Piece) =>

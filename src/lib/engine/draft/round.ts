@@ -1,5 +1,5 @@
 import { levelWidth } from './level.ts';
-import { remembered } from './memo.ts';
+import { remembered } from '../geometry/memo.ts';
 import type { Draft, Level, Piece } from './types.ts';
 
 /** The garment's whole measure round the body (or round one limb) at a balance line, in mm. */

@@ -1,7 +1,7 @@
 import type { Draft, Edge, Piece, RunEdge, Seam } from './types.ts';
 import { edgeOf, findNotch, findPiece, nameOf, splitName } from './find.ts';
 import { edgeStitchedLength } from './length.ts';
-import { remembered } from './memo.ts';
+import { remembered } from '../geometry/memo.ts';
 import { undividedName } from './undivided-name.ts';
 
 export type SeamSide = 'a' | 'b';

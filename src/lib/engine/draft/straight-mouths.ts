@@ -1,7 +1,7 @@
 import { joined } from '../geometry/accuracy.ts';
 import { cornersOf, joinedPaths, pathLength, pointAt, portion, straight } from '../geometry/path.ts';
 import type { Path } from '../geometry/types.ts';
-import { rememberedOfPart } from './memo.ts';
+import { rememberedOfPart } from '../geometry/memo.ts';
 import type { Edge, Piece } from './types.ts';
 
 /**

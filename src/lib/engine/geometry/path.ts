@@ -1,4 +1,5 @@
 import type { Box, Path, Point, Segment } from './types.ts';
+import { remembered } from './memo.ts';
 import { cornerAngle, joined, measured } from './accuracy.ts';
 import { parameterAtKnown, segmentLength } from './arc-length.ts';
 import { add, angleBetween, distance, subtract } from './point.ts';
@@ -30,13 +31,7 @@ interface Measures {
 }
 
 const lengthAccuracy = 0.001 * measured;
-const remembered = new WeakMap<Path, Measures>();
-
-function measuresOf(path: Path): Measures {
-	let found = remembered.get(path);
-	if (found === undefined) remembered.set(path, (found = {}));
-	return found;
-}
+const measuresOf = remembered((_: Path): Measures => ({}));
 
 export function straight(a: Point, b: Point): Path {
 	return [line(a, b)];

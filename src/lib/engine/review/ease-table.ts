@@ -1,5 +1,5 @@
 import { measured } from '../geometry/accuracy.ts';
-import { remembered } from '../draft/memo.ts';
+import { remembered } from '../geometry/memo.ts';
 import { garmentRounds } from '../draft/round.ts';
 import type { Draft } from '../draft/types.ts';
 

@@ -1,7 +1,7 @@
 import type { Draft, Seam } from '../draft/types.ts';
 import { nameOf } from '../draft/find.ts';
 import { toStitched } from '../draft/length.ts';
-import { remembered } from '../draft/memo.ts';
+import { remembered } from '../geometry/memo.ts';
 import { mateOnSeam, seamRun, type SeamSide } from '../draft/seam.ts';
 
 /** Two mated notches met on the way along a seam, mm walked from its start on each side. */
