@@ -6,7 +6,7 @@ import { along } from '../geometry/meet.ts';
 import { pathLength, pathStart, startTangent } from '../geometry/path.ts';
 import { distance } from '../geometry/point.ts';
 import { dartLegs } from '../draft/dart-legs.ts';
-import type { Dart, DartWidth, Edge, Piece } from '../draft/types.ts';
+import type { Dart, DartWidth, Edge, Notch, Piece } from '../draft/types.ts';
 import type { Path } from '../geometry/types.ts';
 import { refused, type Refusal } from './refusal.ts';
 import type { Remark } from './types.ts';
@@ -38,18 +38,18 @@ export function rideEdges(
 		darts.push(ridden);
 	}
 	const remarks: Remark[] = [];
-	const notches = piece.notches.flatMap((notch) => {
+	const notches: Notch[] = [];
+	for (const notch of piece.notches) {
 		const i = indexOf(piece, notch.edge);
-		if (edges[i] === piece.edges[i]) return [notch];
-		const at = lines[i].carried(notch.at);
-		if (at !== undefined) return [{ ...notch, at }];
-		remarks.push({
-			code: 'notch-lost',
-			where: `${piece.id}/${notch.id}`,
-			sentence: `A notch on ${edgeInWords(piece, notch.edge)} was trimmed off with its corner. Mark it again where the pieces meet.`
-		});
-		return [];
-	});
+		const at = edges[i] === piece.edges[i] ? notch.at : lines[i].carried(notch.at);
+		if (at !== undefined) notches.push(at === notch.at ? notch : { ...notch, at });
+		else
+			remarks.push({
+				code: 'notch-lost',
+				where: `${piece.id}/${notch.id}`,
+				sentence: `A notch on ${edgeInWords(piece, notch.edge)} was trimmed off with its corner. Mark it again where the pieces meet.`
+			});
+	}
 	const pleats = piece.pleats.flatMap((pleat) => {
 		const i = indexOf(piece, pleat.edge);
 		if (edges[i] === piece.edges[i]) return [pleat];

@@ -24,6 +24,10 @@ const partsOf = rememberedByName((levels: readonly Level[], level: string) =>
 	levels.filter((part) => part.level === level)
 );
 
+const drawnParts = rememberedByName((levels: readonly Level[], level: string) =>
+	partsOf(levels, level).filter((part) => 'line' in part)
+);
+
 /**
  * The span that a drawn part belongs to, one that it may share with parts before and behind it; undefined where the line lies
  * wholly outside the piece, or the level is an edge.
@@ -75,11 +79,12 @@ export function levelOnEdge(piece: Piece, edge: Edge, level: string): number[] {
 /** Every span of a level on a piece with the drawn parts that are strung together in it. */
 const spansOf = rememberedByName(
 	(piece: Piece, level: string): readonly (PlacedSpan & { readonly parts: readonly Level[] })[] => {
-		const drawn = levelParts(piece, level).filter((part) => 'line' in part);
-		return chains(piece, drawn).flatMap(({ line, parts }) => {
+		const found: (PlacedSpan & { readonly parts: readonly Level[] })[] = [];
+		for (const { line, parts } of chains(piece, drawnParts(piece.levels, level))) {
 			const placed = spanOf(piece, line);
-			return placed ? [{ ...placed, parts }] : [];
-		});
+			if (placed) found.push({ span: placed.span, ends: placed.ends, parts });
+		}
+		return found;
 	}
 );
 

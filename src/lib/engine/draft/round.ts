@@ -17,18 +17,20 @@ export interface Round {
  * for the body, single pieces once; pieces of a limb count once, twice where they are cut on the fold.
  */
 export const garmentRounds: (draft: Draft) => readonly Round[] = remembered((draft: Draft) => {
-	const rounds = new Map<string, Round>();
+	const rounds: { level: string; limb: boolean; side?: 'left' | 'right'; round: number }[] = [];
 	for (const piece of draft.pieces) {
+		const { limb } = piece;
+		const side = limb && piece.side !== 'both' ? piece.side : undefined;
+		const times = piece.cut === 'fold' || (piece.cut === 'pair' && !limb) ? 2 : 1;
 		for (const level of levelNames(piece)) {
 			const width = levelWidth(piece, level);
 			if (width === undefined) continue;
-			const side = piece.limb && piece.side !== 'both' ? piece.side : undefined;
-			const key = `${level} ${piece.limb ? 'limb' : 'body'} ${side ?? ''}`;
-			const counted = width * (piece.cut === 'fold' || (piece.cut === 'pair' && !piece.limb) ? 2 : 1);
-			rounds.set(key, { level, limb: piece.limb, side, round: (rounds.get(key)?.round ?? 0) + counted });
+			const known = rounds.find((one) => one.level === level && one.limb === limb && one.side === side);
+			if (known) known.round += width * times;
+			else rounds.push({ level, limb, side, round: width * times });
 		}
 	}
-	return [...rounds.values()];
+	return rounds;
 });
 
 /** The level names of a piece, each once. */

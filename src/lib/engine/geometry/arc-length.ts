@@ -35,7 +35,7 @@ const widest = 50;
  */
 export type Speed = Float64Array;
 
-const speedRoom = (): Speed => new Float64Array(10);
+export const speedRoom = (): Speed => new Float64Array(10);
 /** For lengths that are asked for once. */
 const passing = speedRoom();
 
@@ -66,11 +66,8 @@ function lengthBetween(speed: Speed, t0: number, t1: number, accuracy: number): 
 	return t1 > t0 ? integrate(speed, t0, t1, accuracy, 0) : -integrate(speed, t1, t0, accuracy, 0);
 }
 
-export function speedOf(segment: Cubic): Speed {
-	return laySpeed(segment, speedRoom());
-}
-
-function laySpeed({ from, control1, control2, to }: Cubic, speed: Speed): Speed {
+/** Puts the derivative of a cubic in a list and gives it back. */
+export function laySpeed({ from, control1, control2, to }: Cubic, speed: Speed): Speed {
 	const ax = 3 * (control1[0] - from[0]);
 	const ay = 3 * (control1[1] - from[1]);
 	const bx = 6 * (from[0] - 2 * control1[0] + control2[0]);

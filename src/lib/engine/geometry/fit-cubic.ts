@@ -61,8 +61,9 @@ const lasting = 0.8;
 /** Handles that change by less than this share of the accuracy are as they will be. */
 const settled = 0.05;
 const straightness = 1e-9;
-/** The order in which samples are looked at for one that is missed: where cubics miss most, first. */
-const likeliest = [2, 12, 4, 10, 7, 3, 11, 6, 8, 0, 14, 5, 9, 1, 13];
+/** Those that are only measured, and all, in the order in which they are looked at for one that is missed: where cubics miss most, first. */
+const between = [2, 12, 4, 10, 6, 8, 0, 14];
+const all = [...between, 7, 3, 11, 5, 9, 1, 13];
 
 /**
  * The cubic (or straight line) from `start` to `end`, which are the curve at u0 and u1. Every second sample is fitted, all are
@@ -170,7 +171,8 @@ export function fitHandles(
 			rb += gb * residual;
 		}
 		// Handles hardly matter where the curve is nearly straight, and could not be told from rounding.
-		if (missed <= accuracy / 4) break;
+		if (missed <= accuracy / 4)
+			return { segment: withHandles(start, end, out, into, a, b), deviation: farthest(samples, between, missed, enough) };
 		if (round >= 2 && missed > accuracy && missed > lasting * before) {
 			if (enough < missed) return { segment: withHandles(start, end, out, into, a, b), deviation: missed };
 			break;
@@ -186,7 +188,7 @@ export function fitHandles(
 		if (Math.abs(da) + Math.abs(db) < accuracy * settled) break;
 	}
 	layCubic(start, end, out, into, a, b);
-	return { segment: withHandles(start, end, out, into, a, b), deviation: farthest(samples, enough) };
+	return { segment: withHandles(start, end, out, into, a, b), deviation: farthest(samples, all, 0, enough) };
 }
 
 function withHandles(start: Point, end: Point, out: Point, into: Point, a: number, b: number): Segment {
@@ -218,14 +220,16 @@ function layCubic(start: Point, end: Point, out: Point, into: Point, a: number, 
 	}
 }
 
-/** The greatest distance of the samples from the cubic, each near its parameter; one beyond `enough` ends the search. */
-function farthest(samples: Samples, enough: number): number {
+/**
+ * The greatest distance of these samples from the cubic, each near its parameter, and no less than what is known; one beyond
+ * `enough` ends the search.
+ */
+function farthest(samples: Samples, which: readonly number[], known: number, enough: number): number {
 	const { xs, ys, ts } = samples;
-	let worst = 0;
-	for (let j = 0; j < sampled; j++) {
-		const i = likeliest[j];
+	let worst = known;
+	for (let j = 0; j < which.length; j++) {
+		const i = which[j];
 		foot(samples, i, ts, feet);
-		foot(samples, i, feet, feet);
 		const t = feet[i];
 		const m = 1 - t;
 		const k0 = m * m * m;

@@ -86,7 +86,7 @@ export function fitSmooth(
 				found = bestFrom(found.segment as Cubic, u0, u1, at, last ? Infinity : accuracy);
 		} else found = fitCubic(curve, u0, u1, from, to, accuracy, last ? Infinity : accuracy);
 		if (found.deviation <= accuracy || last) {
-			pile.push({ ...found, at });
+			pile.push({ segment: found.segment, deviation: found.deviation, at });
 			return;
 		}
 		const middle = (u0 + u1) / 2;

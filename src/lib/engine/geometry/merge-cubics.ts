@@ -60,7 +60,7 @@ export function merged(one: HeldStretch, other: HeldStretch, lists: HeldSamples,
 		lists.ys[one.at + i] = room.ys[j];
 		lists.ts[one.at + i] = room.ts[j];
 	}
-	return { ...found, at: one.at };
+	return { segment: found.segment, deviation: found.deviation, at: one.at };
 }
 
 const firstHandle = (segment: Segment): number =>

@@ -1,7 +1,7 @@
 /** A path moved at right angles to itself, point by point: the exact line that a drawn one is fitted to (see offset). */
 import { measured } from './accuracy.ts';
 import { valueAt, type Amount } from './amount.ts';
-import { lengthTo, parameterAt, speedOf, type Speed } from './arc-length.ts';
+import { laySpeed, lengthTo, parameterAt, speedRoom } from './arc-length.ts';
 import { evenLength, steps } from './even-lengths.ts';
 import type { SmoothCurve } from './fit-cubic.ts';
 import { segmentStarts } from './path.ts';
@@ -24,7 +24,9 @@ export function movedPoint(path: Path, amount: Amount, s: number, side: 'before'
 export function movedCurve(path: Path, amount: Amount, first: number): SmoothCurve {
 	const starts = segmentStarts(path);
 	const constant = typeof amount === 'number';
-	const speeds: (Speed | undefined)[] = [];
+	/** Of the segment that was asked about last: stretches are asked about in order. */
+	const speed = speedRoom();
+	let speedOf = -1;
 	const parameterIn = (index: number, u: number) => {
 		const span = starts[index + 1] - starts[index];
 		return span > 0 ? Math.min(1, Math.max(0, (u - starts[index]) / span)) : 0;
@@ -33,7 +35,9 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 		const segment = path[index];
 		if (constant || segment.kind === 'line') return u;
 		if (t === 0 || t === 1) return starts[index + t];
-		return starts[index] + lengthTo((speeds[index] ??= speedOf(segment)), t, measured);
+		if (speedOf !== index) laySpeed(segment, speed);
+		speedOf = index;
+		return starts[index] + lengthTo(speed, t, measured);
 	};
 	const pointIn = (index: number, u: number): Point => {
 		const t = parameterIn(index, u);
@@ -138,7 +142,7 @@ function moved(segment: Segment, t: number, value: number): Point {
 /** A point faster than this, mm per unit of t, runs along its first derivative; others are left to tangentOn. */
 const fast = 1e-3;
 
-/** `moved`, to the bit, put in the lists: no point is made for what is only measured. */
+/** `moved`, but for rounding, put in the lists: no point is made for what is only measured. */
 function move(segment: Segment, t: number, value: number, xs: Float64Array, ys: Float64Array, i: number): void {
 	if (segment.kind === 'cubic' && t > 0 && t < 1) {
 		const { from, control1, control2, to } = segment;
@@ -148,7 +152,7 @@ function move(segment: Segment, t: number, value: number, xs: Float64Array, ys: 
 		const d2 = 3 * t * t;
 		const vx = d0 * (control1[0] - from[0]) + d1 * (control2[0] - control1[0]) + d2 * (to[0] - control2[0]);
 		const vy = d0 * (control1[1] - from[1]) + d1 * (control2[1] - control1[1]) + d2 * (to[1] - control2[1]);
-		const speed = lengthOf(vx, vy);
+		const speed = Math.sqrt(vx * vx + vy * vy);
 		if (speed > fast) {
 			const k0 = m * m * m;
 			const k1 = d0 * t;

@@ -53,7 +53,9 @@ export function chained(paths: readonly Path[]): Path {
 }
 
 function joinedLists<T>(lists: readonly (readonly T[])[]): T[] {
-	return ([] as T[]).concat(...lists);
+	const whole: T[] = [];
+	for (const list of lists) for (const item of list) whole.push(item);
+	return whole;
 }
 
 function segmentLengths(path: Path): readonly number[] {
