@@ -5,6 +5,7 @@ import { lineCrossings } from '../geometry/crossings.ts';
 import { nearestOn } from '../geometry/nearest.ts';
 import { pathLength } from '../geometry/path.ts';
 import { add, distance, scale, subtract, unit } from '../geometry/point.ts';
+import { remembered } from '../geometry/memo.ts';
 import { outlineOf } from './outline.ts';
 
 export type DrawnLevel = Extract<Level, { line: readonly Point[] }>;
@@ -34,8 +35,7 @@ export interface PlacedSpan {
 export function spanOf(piece: Piece, part: DrawnLevel): PlacedSpan | undefined {
 	const outline = outlineOf(piece);
 	const line = part.line;
-	const lengths = line.slice(1).map((point, i) => distance(line[i], point));
-	const total = lengths.reduce((sum, length) => sum + length, 0);
+	const { lengths, total } = lengthsOf(line);
 	const met = outlineMet(outline, line, lengths);
 	const once = crossesOnce(outline, line, met);
 	let best: { readonly begin: Meeting; readonly end: Meeting; readonly held: number } | undefined;
@@ -69,6 +69,12 @@ export function spanOf(piece: Piece, part: DrawnLevel): PlacedSpan | undefined {
 		ends
 	};
 }
+
+/** Of the parts of a drawn line, and of all; remembered by the line, which a piece keeps when its edges move. */
+const lengthsOf = remembered((line: readonly Point[]) => {
+	const lengths = line.slice(1).map((point, i) => distance(line[i], point));
+	return { lengths, total: lengths.reduce((sum, length) => sum + length, 0) };
+});
 
 interface Meeting {
 	/** mm along the drawn line from its first point; negative before it. */

@@ -1,9 +1,9 @@
 /** One cubic for two that follow one another on a smooth curve, where it stays as near to the curve's samples. */
 import { fitHandles, sampled, samplesRoom, type FittedSegment, type Samples } from './fit-cubic.ts';
 import { held } from './hermite-cubic.ts';
-import { distance, dot } from './point.ts';
+import { distance, dot, lerp } from './point.ts';
 import { tangentOn } from './segment.ts';
-import type { Segment } from './types.ts';
+import type { Point, Segment } from './types.ts';
 
 /** A fitted stretch with `held` samples of the curve and where on the segment each lies, from `at` on in lists shared by many. */
 export interface HeldStretch extends FittedSegment {
@@ -25,21 +25,21 @@ const hopeless = 100;
  * Undefined where no cubic stays within `accuracy` mm; else `one`'s samples become those of the whole.
  */
 export function merged(one: HeldStretch, other: HeldStretch, lists: HeldSamples, accuracy: number): HeldStretch | undefined {
-	const out = tangentOn(one.segment, 0);
-	const into = tangentOn(other.segment, 1);
-	if (dot(out, into) < leastCosine) return undefined;
 	const [h1, h2] = [lastHandle(one.segment), firstHandle(other.segment)];
 	const share = h1 / (h1 + h2);
-	const a = firstHandle(one.segment) / share;
-	const b = lastHandle(other.segment) / (1 - share);
-	if (!(share > 0 && share < 1 && Number.isFinite(a + b))) return undefined;
+	if (!(share > 0 && share < 1)) return undefined;
 	const { from: start } = one.segment;
 	const { from: joint, to: end } = other.segment;
 	const m = 1 - share;
+	const first = reach(start, control(one.segment, 'first'), 1 / share);
+	const last = reach(end, control(other.segment, 'last'), 1 / m);
 	const [k0, k1, k2, k3] = [m * m * m, 3 * m * m * share, 3 * m * share * share, share * share * share];
-	const x = k0 * start[0] + k1 * (start[0] + out[0] * a) + k2 * (end[0] - into[0] * b) + k3 * end[0];
-	const y = k0 * start[1] + k1 * (start[1] + out[1] * a) + k2 * (end[1] - into[1] * b) + k3 * end[1];
-	if (!(distance([x, y], joint) <= hopeless * accuracy)) return undefined;
+	const x = k0 * start[0] + k1 * first[0] + k2 * last[0] + k3 * end[0] - joint[0];
+	const y = k0 * start[1] + k1 * first[1] + k2 * last[1] + k3 * end[1] - joint[1];
+	if (!(x * x + y * y <= (hopeless * accuracy) ** 2)) return undefined;
+	const out = tangentOn(one.segment, 0);
+	const into = tangentOn(other.segment, 1);
+	if (dot(out, into) < leastCosine) return undefined;
 	for (let i = 0; i < held; i++) {
 		room.xs[i] = lists.xs[one.at + i];
 		room.ys[i] = lists.ys[one.at + i];
@@ -50,7 +50,7 @@ export function merged(one: HeldStretch, other: HeldStretch, lists: HeldSamples,
 	}
 	[room.xs[held], room.ys[held]] = joint;
 	room.ts[held] = share;
-	const found = fitHandles(room, start, out, end, into, a, b, accuracy, accuracy);
+	const found = fitHandles(room, start, out, end, into, distance(start, first), distance(last, end), accuracy, accuracy);
 	if (found.deviation > accuracy) return undefined;
 	// Those nearest to even steps are kept.
 	for (let i = 0, j = 0; i < held; i++) {
@@ -63,8 +63,17 @@ export function merged(one: HeldStretch, other: HeldStretch, lists: HeldSamples,
 	return { segment: found.segment, deviation: found.deviation, at: one.at };
 }
 
-const firstHandle = (segment: Segment): number =>
-	segment.kind === 'line' ? distance(segment.from, segment.to) / 3 : distance(segment.from, segment.control1);
+/** A line's control points lie at its thirds. */
+function control(segment: Segment, which: 'first' | 'last'): Point {
+	if (segment.kind === 'cubic') return which === 'first' ? segment.control1 : segment.control2;
+	return lerp(segment.from, segment.to, which === 'first' ? 1 / 3 : 2 / 3);
+}
 
-const lastHandle = (segment: Segment): number =>
-	segment.kind === 'line' ? distance(segment.from, segment.to) / 3 : distance(segment.control2, segment.to);
+const firstHandle = (segment: Segment): number => distance(segment.from, control(segment, 'first'));
+const lastHandle = (segment: Segment): number => distance(control(segment, 'last'), segment.to);
+
+/** So many times as far from `from` as `to` is, the same way. */
+const reach = (from: Point, to: Point, times: number): Point => [
+	from[0] + (to[0] - from[0]) * times,
+	from[1] + (to[1] - from[1]) * times
+];

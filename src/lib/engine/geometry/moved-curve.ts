@@ -27,6 +27,8 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 	/** Of the segment that was asked about last: stretches are asked about in order. */
 	const speed = speedRoom();
 	let speedOf = -1;
+	/** The stretch whose points were asked for last: first those at its steps, then, if need be, those between. */
+	const stretch = { u0: NaN, u1: NaN, s0: 0, known: false, speeds: new Float64Array(steps + 1) };
 	const parameterIn = (index: number, u: number) => {
 		const span = starts[index + 1] - starts[index];
 		return span > 0 ? Math.min(1, Math.max(0, (u - starts[index]) / span)) : 0;
@@ -91,13 +93,17 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 				}
 				return;
 			}
-			for (let i = 0; i <= steps; i++) speedsThere[i] = speedOn(segment, t0 + i * step);
-			const s0 = lengthAt(index, u0, t0);
-			const s1 = lengthAt(index, u1, t0 + steps * step);
-			const known = Math.abs(s1 - s0 - evenLength(speedsThere, step, 2 * steps)) <= sameLength;
+			if (u0 !== stretch.u0 || u1 !== stretch.u1) {
+				for (let i = 0; i <= steps; i++) stretch.speeds[i] = speedOn(segment, t0 + i * step);
+				stretch.u0 = u0;
+				stretch.u1 = u1;
+				stretch.s0 = lengthAt(index, u0, t0);
+				const s1 = lengthAt(index, u1, t0 + steps * step);
+				stretch.known = Math.abs(s1 - stretch.s0 - evenLength(stretch.speeds, step, 2 * steps)) <= sameLength;
+			}
 			for (let half = first; half < 2 * steps; half += 2) {
 				const t = t0 + (half / 2) * step;
-				const s = known ? s0 + evenLength(speedsThere, step, half) : lengthAt(index, NaN, t);
+				const s = stretch.known ? stretch.s0 + evenLength(stretch.speeds, step, half) : lengthAt(index, NaN, t);
 				move(segment, t, amount.value(s), xs, ys, at++);
 			}
 		},
@@ -116,7 +122,6 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 
 /** mm: lengths that agree so well are as good as measured ones for the amount there. */
 const sameLength = 1e-5;
-const speedsThere = new Float64Array(steps + 1);
 
 const nowhere: Point = [0, 0];
 

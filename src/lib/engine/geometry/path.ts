@@ -52,6 +52,11 @@ export function chained(paths: readonly Path[]): Path {
 	return whole;
 }
 
+/** The paths that it is a chain of, in order; itself where it was not put together. */
+export function partsOf(path: Path): readonly Path[] {
+	return measuresOf(path).parts ?? [path];
+}
+
 function joinedLists<T>(lists: readonly (readonly T[])[]): T[] {
 	const whole: T[] = [];
 	for (const list of lists) for (const item of list) whole.push(item);

@@ -3,7 +3,7 @@ import { segmentLengthTo } from './arc-length.ts';
 import { joined } from './accuracy.ts';
 import { collect, joinedStretches, settled } from './crossings.ts';
 import type { Crossing, Meeting, Stretch } from './crossings.ts';
-import { pointAt, segmentBoxes, segmentStarts } from './path.ts';
+import { partsOf, pathBox, pointAt, segmentBoxes, segmentStarts } from './path.ts';
 import { lengthOf } from './point.ts';
 import { pointOn } from './segment.ts';
 import { boxesMeet } from './segment-contacts.ts';
@@ -25,21 +25,34 @@ export function selfCrossings(closed: Path, accuracy: number): SelfCrossing[] {
 	const length = starts[closed.length];
 	const meetings: Meeting[] = [];
 	const stretches: Stretch[] = [];
+	const look = (i: number, j: number): void => {
+		if (!boxesMeet(boxes[i], boxes[j], accuracy)) return;
+		const follows = j === i + 1 || (i === 0 && j === closed.length - 1);
+		if (follows && runOneWay(closed[i], closed[j])) return;
+		collect(closed, i, closed, j, accuracy, meetings, stretches);
+	};
 	for (let i = 0; i < closed.length; i++) {
 		const segment = closed[i];
-		if (segment.kind === 'cubic') {
-			const loop = loopOf(segment);
-			if (loop !== undefined) {
-				const [sa, sb] = loop.map((t) => starts[i] + segmentLengthTo(segment, t, 0.1 * accuracy));
-				meetings.push({ sa, sb, point: pointOn(segment, loop[0]), through: true });
-			}
+		if (segment.kind === 'line') continue;
+		const loop = loopOf(segment);
+		if (loop === undefined) continue;
+		const [sa, sb] = loop.map((t) => starts[i] + segmentLengthTo(segment, t, 0.1 * accuracy));
+		meetings.push({ sa, sb, point: pointOn(segment, loop[0]), through: true });
+	}
+	// Two parts whose boxes are apart have nothing to do with one another.
+	const parts = partsOf(closed);
+	let first = 0;
+	for (let p = 0; p < parts.length; p++) {
+		const end = first + parts[p].length;
+		for (let i = first; i < end; i++) for (let j = i + 1; j < end; j++) look(i, j);
+		let after = end;
+		for (let q = p + 1; q < parts.length; q++) {
+			const last = after + parts[q].length;
+			if (boxesMeet(pathBox(parts[p]), pathBox(parts[q]), accuracy))
+				for (let i = first; i < end; i++) for (let j = after; j < last; j++) look(i, j);
+			after = last;
 		}
-		for (let j = i + 1; j < closed.length; j++) {
-			if (!boxesMeet(boxes[i], boxes[j], accuracy)) continue;
-			const follows = j === i + 1 || (i === 0 && j === closed.length - 1);
-			if (follows && runOneWay(segment, closed[j])) continue;
-			collect(closed, i, closed, j, accuracy, meetings, stretches);
-		}
+		first = end;
 	}
 	if (meetings.length + stretches.length === 0) return [];
 	const apart = ({ sa, sb }: { sa: number; sb: number }) => {
@@ -81,14 +94,19 @@ function runsAlong(segment: Segment, ux: number, uy: number): boolean {
 	const { from, to } = segment;
 	// A direction only just ahead is not trusted: half a degree at least.
 	const least = 0.01 * lengthOf(ux, uy);
-	const ahead = (a: Point, b: Point) => {
-		const x = b[0] - a[0];
-		const y = b[1] - a[1];
-		return (x === 0 && y === 0) || x * ux + y * uy > least * lengthOf(x, y);
-	};
-	if (segment.kind === 'line') return ahead(from, to);
+	if (segment.kind === 'line') return isAhead(from, to, ux, uy, least);
 	const { control1, control2 } = segment;
-	return ahead(from, control1) && ahead(control1, control2) && ahead(control2, to);
+	return (
+		isAhead(from, control1, ux, uy, least) &&
+		isAhead(control1, control2, ux, uy, least) &&
+		isAhead(control2, to, ux, uy, least)
+	);
+}
+
+function isAhead(a: Point, b: Point, ux: number, uy: number, least: number): boolean {
+	const x = b[0] - a[0];
+	const y = b[1] - a[1];
+	return (x === 0 && y === 0) || x * ux + y * uy > least * lengthOf(x, y);
 }
 
 /**
