@@ -72,15 +72,18 @@ function moveOf({ piece, edge, reversed, startsAt, length }: RunPart, along: Amo
 	if (greatest === 0) return undefined;
 	if (along.even) return { amount: along.value(startsAt), breaks: [], greatest };
 	const stitched = stitchedAlong(piece, edge);
-	const onRun = (s: number) => startsAt + (reversed ? length - stitched.to(s) : stitched.to(s));
+	const onFolded = (s: number) => startsAt + (reversed ? length - stitched.to(s) : stitched.to(s));
 	// At the end of a mouth the amount bends more than at a pin a hair beside it, so that the pin is no place of its own.
-	const mouths = [...piece.darts, ...piece.pleats]
-		.filter((one) => one.edge === edge.id)
-		.flatMap(({ from, to }) => [from, to]);
+	const mouths: number[] = [];
+	for (const folds of [piece.darts, piece.pleats])
+		for (const { edge: on, from, to } of folds) if (on === edge.id) mouths.push(from, to);
 	const pins = along.positions
 		.filter((at) => at > startsAt && at < startsAt + length)
 		.map((at) => fromStitched(piece, edge, reversed ? startsAt + length - at : at - startsAt))
 		.filter((s) => mouths.every((mouth) => Math.abs(mouth - s) > besideMouth));
+	// Most edges have no mouth: then both lengths are one.
+	const onPlain = reversed ? (s: number) => startsAt + length - s : (s: number) => startsAt + s;
+	const onRun = mouths.length === 0 ? onPlain : onFolded;
 	return {
 		amount: {
 			value: (s) => along.value(onRun(s)),

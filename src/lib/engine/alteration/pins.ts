@@ -27,7 +27,7 @@ export function amountAlong(
 	pins: readonly PinnedAmount[],
 	shape: 'smooth' | 'straight' = 'smooth'
 ): AmountAlong | undefined {
-	const ordered = [...pins].sort((a, b) => a.at - b.at);
+	const ordered = isOrdered(pins) ? pins : [...pins].sort((a, b) => a.at - b.at);
 	for (let i = 0; i + 1 < ordered.length; i++) if (ordered[i + 1].at - ordered[i].at < samePlace) return undefined;
 	const positions = ordered.map((pin) => pin.at);
 	const amounts = ordered.map((pin) => (Math.abs(pin.amount) < nothing ? 0 : pin.amount));
@@ -46,4 +46,9 @@ export function amountAlong(
 			return greatest;
 		}
 	};
+}
+
+function isOrdered(pins: readonly PinnedAmount[]): boolean {
+	for (let i = 0; i + 1 < pins.length; i++) if (pins[i].at > pins[i + 1].at) return false;
+	return true;
 }

@@ -44,6 +44,7 @@ function crossed(piece: Piece, [one, other]: readonly [Edge, Edge]): Extract<Out
 }
 
 function mouthProblem(piece: Piece, edge: Edge): Extract<Outcome, { refused: unknown }> | undefined {
+	if (piece.darts.length + piece.pleats.length === 0) return undefined;
 	const darts = piece.darts.filter((one) => one.edge === edge.id);
 	const pleats = piece.pleats.filter((one) => one.edge === edge.id);
 	if (darts.length + pleats.length === 0) return undefined;
@@ -53,7 +54,8 @@ function mouthProblem(piece: Piece, edge: Edge): Extract<Outcome, { refused: unk
 		...darts.map(({ name, from, to }) => ({ name, from, to })),
 		...pleats.map(({ from, to }) => ({ name: 'a pleat', from, to }))
 	].sort((a, b) => a.from - b.from);
-	for (const [i, mouth] of mouths.entries()) {
+	for (let i = 0; i < mouths.length; i++) {
+		const mouth = mouths[i];
 		if (mouth.to - mouth.from <= joined || mouth.from < -joined || mouth.to > length + joined)
 			return refused(
 				'mouth-lost',

@@ -55,6 +55,7 @@ function legsOf(piece: Piece, dart: Dart | FoldDart): readonly [Path, Path] {
 
 /** Rising, and those within `joined` of each other once: a line through a corner of a leg meets both lines there. */
 function distinct(places: readonly number[]): number[] {
+	if (places.length < 2) return [...places];
 	return [...places].sort((a, b) => a - b).filter((u, i, all) => i === 0 || u - all[i - 1] > joined);
 }
 

@@ -91,12 +91,15 @@ function outlineMet(outline: Path, line: readonly Point[], lengths: readonly num
 	for (let i = 0; i < lengths.length; i++) {
 		const least = i === 0 ? -Infinity : -joined;
 		const most = i === lengths.length - 1 ? Infinity : lengths[i] + joined;
-		for (const { s, u, point } of lineCrossings(outline, line[i], line[i + 1], measured)) {
+		const crossed = lineCrossings(outline, line[i], line[i + 1], measured);
+		for (let k = 0; k < crossed.length; k++) {
+			const { s, u, point } = crossed[k];
 			if (u >= least && u <= most) met.push({ along: before + u, s, point });
 		}
 		before += lengths[i];
 	}
-	if (met.length === 2 && met[1].along - met[0].along > joined) return met;
+	if (met.length === 2 && Math.abs(met[1].along - met[0].along) > joined)
+		return met[0].along < met[1].along ? met : [met[1], met[0]];
 	return met
 		.sort((a, b) => a.along - b.along)
 		.filter((meeting, i, all) => i === 0 || meeting.along - all[i - 1].along > joined);

@@ -73,6 +73,7 @@ export function levelOnEdge(piece: Piece, edge: Edge, level: string): number[] {
 		if (part.edge === neighbours?.before.id) met.push(0);
 		if (part.edge === neighbours?.after.id) met.push(length);
 	}
+	if (met.length < 2) return met;
 	return met.sort((a, b) => a - b).filter((s, i, all) => i === 0 || s - all[i - 1] > joined);
 }
 

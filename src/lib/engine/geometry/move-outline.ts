@@ -127,8 +127,10 @@ function joinRing(stretches: readonly Stretch[], edges: readonly Path[]): readon
 		corners[before] = cornerOf(ring[before], ring[(before + 1) % ring.length], edges);
 	}
 	const joinedUp: JoinedStretch[] = [];
-	for (const [i, stretch] of ring.entries()) {
-		const [before, after] = [corners[(i + ring.length - 1) % ring.length], corners[i]];
+	for (let i = 0; i < ring.length; i++) {
+		const stretch = ring[i];
+		const before = corners[(i + ring.length - 1) % ring.length];
+		const after = corners[i];
 		if (!after) return unjoined(stretch, ring[(i + 1) % ring.length]);
 		if (!before) return unjoined(ring[(i + ring.length - 1) % ring.length], stretch);
 		if (lacking(stretch, before, after) > 0)
@@ -169,10 +171,12 @@ function superfluous(ring: readonly Stretch[], corners: readonly (Meeting | unde
 	let found: number | undefined;
 	let most = 0;
 	let shortest = Infinity;
-	for (const [i, stretch] of ring.entries()) {
+	for (let i = 0; i < ring.length; i++) {
+		const stretch = ring[i];
 		if (stretch.amount === undefined || ring.every((other) => other === stretch || other.edge !== stretch.edge))
 			continue;
-		const [before, after] = [corners[(i + ring.length - 1) % ring.length], corners[i]];
+		const before = corners[(i + ring.length - 1) % ring.length];
+		const after = corners[i];
 		const lacks = before && after ? lacking(stretch, before, after) : 0;
 		if (lacks > most) {
 			most = lacks;
@@ -219,7 +223,8 @@ function assemble(edge: Path, stretches: readonly JoinedStretch[], move: EdgeMov
 	return {
 		path,
 		carried(s) {
-			for (const [i, { stretch, at }] of pieces.entries()) {
+			for (let i = 0; i < pieces.length; i++) {
+				const { stretch, at } = pieces[i];
 				if (s < stretch.from - measured || s > stretch.to + measured) continue;
 				const next = pieces[i + 1];
 				// What lies in a corner inside the edge stays in it, whichever way the edge runs.
