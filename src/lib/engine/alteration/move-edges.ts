@@ -7,7 +7,7 @@ import { refused, type Refusal } from './refusal.ts';
 import { edgeInWords, lower, rideEdges, sentenceCase, type RiddenPiece } from './ride-edges.ts';
 
 /** The share of `fitted` that one move may use up, so that many moves one after another do not creep. */
-const accuracy = fitted / 10;
+const accuracy = fitted / 4;
 
 /** Why a piece's edges cannot be moved as asked, with what a kind needs to offer something that works. */
 export interface MoveProblem {
