@@ -1,6 +1,6 @@
 /** Which parts of a draft an alteration reaches: its names are of the undivided draft, `on` says which half of the wearer. */
 import { divide } from '../draft/divide.ts';
-import { sideOfName, undividedName } from '../draft/undivided-name.ts';
+import { sideOfName, undividedName, undividedSeam } from '../draft/undivided-name.ts';
 import { splitName } from '../draft/find.ts';
 import type { Draft, Piece, RunEdge, Seam } from '../draft/types.ts';
 import { noPlace, refused } from './refusal.ts';
@@ -80,7 +80,7 @@ export interface ReachedSeam {
 export function reachedSeams(draft: Draft, name: string, on: On): { draft: Draft; seams: ReachedSeam[] } | Refused {
 	const asked = sideAsked(name, on);
 	const base = undividedName(name);
-	const found = draft.seams.filter((seam) => undividedName(seam.id) === base);
+	const found = draft.seams.filter((seam) => undividedSeam(seam) === base);
 	if (found.length === 0) return noPlace(`There is no seam ${base} in this draft.`);
 	if (asked === 'both') return { draft, seams: found.map(wholeSeam) };
 	const own = found.filter((seam) => sideOfName(seam.id) === asked);

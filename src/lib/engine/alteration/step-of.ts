@@ -6,7 +6,7 @@ import { remembered } from '../geometry/memo.ts';
 import { garmentRounds } from '../draft/round.ts';
 import { runLength } from '../draft/seam.ts';
 import type { Draft, Seam } from '../draft/types.ts';
-import { undividedName } from '../draft/undivided-name.ts';
+import { undividedName, undividedSeam } from '../draft/undivided-name.ts';
 import type { AlterationBase, Outcome, Step } from './types.ts';
 
 /** What an alteration did, as the two drafts tell. */
@@ -66,9 +66,9 @@ function neighbourChanges(before: Draft, after: Draft, named: string | undefined
 	for (const piece of after.pieces) if (findPiece(before, piece.id) !== piece) changed.add(piece.id);
 	const changes: { seam: string; side: 'a' | 'b'; change: number }[] = [];
 	for (const seam of after.seams) {
-		const { undivided, pieces } = joinedBy(seam);
+		const undivided = undividedSeam(seam);
 		const old = findSeam(before, seam.id) ?? findSeam(before, undivided);
-		if (!old || (old === seam && !pieces.some((id) => changed.has(id)))) continue;
+		if (!old || (old === seam && !piecesOf(seam).some((id) => changed.has(id)))) continue;
 		if (named === undivided) continue;
 		for (const side of ['a', 'b'] as const) {
 			const run = seam[side];
@@ -81,8 +81,7 @@ function neighbourChanges(before: Draft, after: Draft, named: string | undefined
 	return changes;
 }
 
-/** What a seam is called without its side, and the pieces that it joins. */
-const joinedBy = remembered((seam: Seam) => ({
-	undivided: undividedName(seam.id),
-	pieces: [...new Set([...seam.a, ...(seam.b === 'mirror' ? [] : seam.b)].map(({ edge }) => splitName(edge).piece))]
-}));
+/** The pieces that a seam joins. */
+const piecesOf = remembered((seam: Seam): readonly string[] => [
+	...new Set([...seam.a, ...(seam.b === 'mirror' ? [] : seam.b)].map(({ edge }) => splitName(edge).piece))
+]);

@@ -24,11 +24,6 @@ export function movedPoint(path: Path, amount: Amount, s: number, side: 'before'
 export function movedCurve(path: Path, amount: Amount, first: number): SmoothCurve {
 	const starts = segmentStarts(path);
 	const constant = typeof amount === 'number';
-	/** Of the segment that was asked about last: stretches are asked about in order. */
-	const speed = speedRoom();
-	let speedOf = -1;
-	/** The stretch whose points were asked for last: first those at its steps, then, if need be, those between. */
-	const stretch = { u0: NaN, u1: NaN, s0: 0, known: false, speeds: new Float64Array(steps + 1) };
 	const parameterIn = (index: number, u: number) => {
 		const span = starts[index + 1] - starts[index];
 		return span > 0 ? Math.min(1, Math.max(0, (u - starts[index]) / span)) : 0;
@@ -37,9 +32,10 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 		const segment = path[index];
 		if (constant || segment.kind === 'line') return u;
 		if (t === 0 || t === 1) return starts[index + t];
-		if (speedOf !== index) laySpeed(segment, speed);
-		speedOf = index;
-		return starts[index] + lengthTo(speed, t, measured);
+		ask(path);
+		if (asked.segment !== index) laySpeed(segment, asked.speed);
+		asked.segment = index;
+		return starts[index] + lengthTo(asked.speed, t, measured);
 	};
 	const pointIn = (index: number, u: number): Point => {
 		const t = parameterIn(index, u);
@@ -93,17 +89,18 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 				}
 				return;
 			}
-			if (u0 !== stretch.u0 || u1 !== stretch.u1) {
-				for (let i = 0; i <= steps; i++) stretch.speeds[i] = speedOn(segment, t0 + i * step);
-				stretch.u0 = u0;
-				stretch.u1 = u1;
-				stretch.s0 = lengthAt(index, u0, t0);
+			ask(path);
+			if (u0 !== asked.u0 || u1 !== asked.u1) {
+				for (let i = 0; i <= steps; i++) asked.speeds[i] = speedOn(segment, t0 + i * step);
+				asked.u0 = u0;
+				asked.u1 = u1;
+				asked.s0 = lengthAt(index, u0, t0);
 				const s1 = lengthAt(index, u1, t0 + steps * step);
-				stretch.known = Math.abs(s1 - stretch.s0 - evenLength(stretch.speeds, step, 2 * steps)) <= sameLength;
+				asked.known = Math.abs(s1 - asked.s0 - evenLength(asked.speeds, step, 2 * steps)) <= sameLength;
 			}
 			for (let half = first; half < 2 * steps; half += 2) {
 				const t = t0 + (half / 2) * step;
-				const s = stretch.known ? stretch.s0 + evenLength(stretch.speeds, step, half) : lengthAt(index, NaN, t);
+				const s = asked.known ? asked.s0 + evenLength(asked.speeds, step, half) : lengthAt(index, NaN, t);
 				move(segment, t, amount.value(s), xs, ys, at++);
 			}
 		},
@@ -122,6 +119,28 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 
 /** mm: lengths that agree so well are as good as measured ones for the amount there. */
 const sameLength = 1e-5;
+
+/**
+ * What was laid out for the path that was asked about last: the derivative of one of its segments, and the speeds along one stretch. Curves are
+ * fitted one after another, so that this is nearly always the one that is wanted again.
+ */
+const asked = {
+	path: undefined as Path | undefined,
+	segment: -1,
+	speed: speedRoom(),
+	u0: NaN,
+	u1: NaN,
+	s0: 0,
+	known: false,
+	speeds: new Float64Array(steps + 1)
+};
+
+function ask(path: Path): void {
+	if (asked.path === path) return;
+	asked.path = path;
+	asked.segment = -1;
+	asked.u0 = NaN;
+}
 
 const nowhere: Point = [0, 0];
 

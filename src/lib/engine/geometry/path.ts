@@ -22,7 +22,6 @@ import {
 interface Measures {
 	/** The paths that it is a chain of, whose measures are its own. */
 	parts?: readonly Path[];
-	lengths?: readonly number[];
 	starts?: readonly number[];
 	boxes?: readonly Box[];
 	box?: Box;
@@ -63,20 +62,19 @@ function joinedLists<T>(lists: readonly (readonly T[])[]): T[] {
 	return whole;
 }
 
-function segmentLengths(path: Path): readonly number[] {
-	const measures = measuresOf(path);
-	return (measures.lengths ??= measures.parts
-		? joinedLists(measures.parts.map(segmentLengths))
-		: path.map((segment) => segmentLength(segment, lengthAccuracy)));
-}
-
 /** Arc length where each segment starts, in mm, and last the length of the whole: one more number than segments. */
 export function segmentStarts(path: Path): readonly number[] {
 	const measures = measuresOf(path);
 	if (measures.starts === undefined) {
 		const starts = [0];
 		let sum = 0;
-		for (const length of segmentLengths(path)) starts.push((sum += length));
+		if (measures.parts)
+			for (const part of measures.parts) {
+				const own = segmentStarts(part);
+				for (let i = 1; i < own.length; i++) starts.push(sum + own[i]);
+				sum = starts[starts.length - 1];
+			}
+		else for (const segment of path) starts.push((sum += segmentLength(segment, lengthAccuracy)));
 		measures.starts = starts;
 	}
 	return measures.starts;

@@ -25,11 +25,16 @@ export function selfCrossings(closed: Path, accuracy: number): SelfCrossing[] {
 	const length = starts[closed.length];
 	const meetings: Meeting[] = [];
 	const stretches: Stretch[] = [];
-	const look = (i: number, j: number): void => {
-		if (!boxesMeet(boxes[i], boxes[j], accuracy)) return;
-		const follows = j === i + 1 || (i === 0 && j === closed.length - 1);
-		if (follows && runOneWay(closed[i], closed[j])) return;
-		collect(closed, i, closed, j, accuracy, meetings, stretches);
+	const look = (i: number, first: number, end: number): void => {
+		const { left, right, top, bottom } = boxes[i];
+		for (let j = first; j < end; j++) {
+			const other = boxes[j];
+			if (left > other.right + accuracy || other.left > right + accuracy) continue;
+			if (top > other.bottom + accuracy || other.top > bottom + accuracy) continue;
+			const follows = j === i + 1 || (i === 0 && j === closed.length - 1);
+			if (follows && runOneWay(closed[i], closed[j])) continue;
+			collect(closed, i, closed, j, accuracy, meetings, stretches);
+		}
 	};
 	for (let i = 0; i < closed.length; i++) {
 		const segment = closed[i];
@@ -44,12 +49,12 @@ export function selfCrossings(closed: Path, accuracy: number): SelfCrossing[] {
 	let first = 0;
 	for (let p = 0; p < parts.length; p++) {
 		const end = first + parts[p].length;
-		for (let i = first; i < end; i++) for (let j = i + 1; j < end; j++) look(i, j);
+		for (let i = first; i < end; i++) look(i, i + 1, end);
 		let after = end;
 		for (let q = p + 1; q < parts.length; q++) {
 			const last = after + parts[q].length;
 			if (boxesMeet(pathBox(parts[p]), pathBox(parts[q]), accuracy))
-				for (let i = first; i < end; i++) for (let j = after; j < last; j++) look(i, j);
+				for (let i = first; i < end; i++) look(i, after, last);
 			after = last;
 		}
 		first = end;

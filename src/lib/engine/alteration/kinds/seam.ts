@@ -53,7 +53,7 @@ export const seam: Kind<SeamAlteration> = {
 			const problem = placeProblem(whole.draft, whole.seams, alteration);
 			return problem ?? { draft, touched: [], remarks: [] };
 		}
-		const reached = reachedSeams(draft, alteration.seam, alteration.on);
+		const reached = alteration.on === 'both' ? whole : reachedSeams(draft, alteration.seam, alteration.on);
 		if (isRefused(reached)) return reached;
 		const runs: RunAmount[] = [];
 		for (const one of reached.seams) {
