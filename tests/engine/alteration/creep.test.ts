@@ -136,6 +136,12 @@ describe('a seam taken in and let out by the same, twenty times over', () => {
 		}
 	);
 
+	it('is drawn with no more curves at the end than it can do with', { timeout: 60_000 }, () => {
+		// Each alteration puts two joints at its pin and every corner, eighty in all, if none were ever taken out again.
+		const after = pairs(sewn(20), faded(3), 40);
+		for (const piece of [0, 1]) expect(sideOf(after, piece).length).toBeLessThanOrEqual(6);
+	});
+
 	it('one pair of a steep take-in comes back within amount × slope² + 2 × fitted', () => {
 		for (const [bend, amount] of [
 			[0, 12],

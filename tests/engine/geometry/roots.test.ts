@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { rootsBetween } from '../../../src/lib/engine/geometry/roots.ts';
+import { oneWayRoot, rootsBetween } from '../../../src/lib/engine/geometry/roots.ts';
 
 /** Coefficients, constant term first, of a product of (t − root). */
 const withRoots = (roots: readonly number[]) =>
@@ -45,4 +45,18 @@ test('roots at the ends of the interval count', () => {
 	expect(rootsBetween([-1, 1], 0, 1)).toEqual([1]);
 	expect(rootsBetween([0, -1, 1], 0, 1)).toEqual([0, 1]);
 	expect(rootsBetween([0, 1, -3, 2], 0, 1)).toEqual([0, 0.5, 1]);
+});
+
+test('the root of a cubic that only rises or falls is the one that was put there (seed 92)', () => {
+	const share = fc.integer({ min: 1, max: 999 }).map((thousandths) => thousandths / 1000);
+	fc.assert(
+		fc.property(share, share, fc.integer({ min: 1, max: 40 }), fc.boolean(), (root, apex, size, falls) => {
+			// (t − root) × (size + (t − apex)²): no other root, and rising wherever size is more than a third.
+			const sign = falls ? -1 : 1;
+			const [c0, c1] = [size + apex * apex, -2 * apex];
+			const k = [-root * c0, c0 - root * c1, c1 - root, 1].map((one) => sign * one) as [number, number, number, number];
+			expect(Math.abs(oneWayRoot(...k) - root)).toBeLessThan(1e-14);
+		}),
+		{ seed: 92, numRuns: 500 }
+	);
 });

@@ -2,13 +2,15 @@
 
 /** Steps in one stretch; speeds are given at both ends and between them. */
 export const steps = 8;
+/** Nodes are counted from the middle one: less is lost to rounding. */
+const middle = steps / 2;
 
 /**
  * Lengths are integrals of the polynomial through all nine speeds (Newton–Cotes; M. Abramowitz & I. A. Stegun, Handbook of
  * Mathematical Functions, 1964, 25.4.18 for the whole): row i holds what each speed counts up to half step i, in steps.
  */
 const shares = Array.from({ length: 2 * steps + 1 }, (_, halves) =>
-	Float64Array.from({ length: steps + 1 }, (_, node) => integralOf(lagrange(node), halves / 2))
+	Float64Array.from({ length: steps + 1 }, (_, node) => integralOf(lagrange(node), -middle, halves / 2 - middle))
 );
 
 /**
@@ -30,12 +32,11 @@ function lagrange(node: number): number[] {
 	for (let other = 0; other <= steps; other++) {
 		if (other === node) continue;
 		const by = node - other;
-		coefficients = [...coefficients, 0].map((one, k) => ((coefficients[k - 1] ?? 0) - other * one) / by);
+		coefficients = [...coefficients, 0].map((one, k) => ((coefficients[k - 1] ?? 0) - (other - middle) * one) / by);
 	}
 	return coefficients;
 }
 
-/** From 0 to x. */
-function integralOf(coefficients: readonly number[], x: number): number {
-	return coefficients.reduce((sum, coefficient, k) => sum + (coefficient * Math.pow(x, k + 1)) / (k + 1), 0);
+function integralOf(coefficients: readonly number[], from: number, to: number): number {
+	return coefficients.reduce((sum, one, k) => sum + (one * (Math.pow(to, k + 1) - Math.pow(from, k + 1))) / (k + 1), 0);
 }

@@ -6,7 +6,7 @@
  * It is tried for every interval of every moved edge, so its loops make no objects: samples and the cubic's control points lie in
  * lists that are laid out once for all. Nothing in them outlives a call.
  */
-import { cross, distance, dot, lengthOf, norm, subtract } from './point.ts';
+import { cross, distance, dot, norm, subtract } from './point.ts';
 import { cubic, line } from './segment.ts';
 import type { Point, Segment } from './types.ts';
 
@@ -24,7 +24,14 @@ export interface SmoothCurve extends CurveSample {
 	/** Where it goes at u and how fast, mm per unit of the parameter, on the same sides; [0, 0] where it all but stands still. */
 	velocityAt(u: number, side: 'before' | 'after'): Point;
 	/** Puts the points at the seven even steps inside (u0, u1), which has no joint, or the eight halfway between them and its ends, in the lists. */
-	pointsInside(u0: number, u1: number, which: 'steps' | 'halfway', xs: Float64Array, ys: Float64Array, at: number): void;
+	pointsInside(
+		u0: number,
+		u1: number,
+		which: 'steps' | 'halfway',
+		xs: Float64Array,
+		ys: Float64Array,
+		at: number
+	): void;
 }
 
 export interface FittedSegment {
@@ -50,14 +57,17 @@ export const samplesRoom = (): Samples => ({
 });
 
 const own = samplesRoom();
+/** Where each sample was thought to lie at first. */
+const first = new Float64Array(sampled);
 /** Where a sample's foot is looked for without forgetting where it was thought to be. */
 const feet = new Float64Array(sampled);
 /** The cubic's four control points, the three steps between them and their two bends: first all in x, then all in y. */
 const k = new Float64Array(18);
 
 const iterations = 8;
-/** What is left of the greatest distance after a round that helps no more. */
+/** What is left of the greatest distance after a round that helps no more, where it is still many times the accuracy. */
 const lasting = 0.8;
+const near = 8;
 /** Handles that change by less than this share of the accuracy are as they will be. */
 const settled = 0.05;
 const straightness = 1e-9;
@@ -133,6 +143,7 @@ export function fitHandles(
 	const { xs, ys, ts } = samples;
 	const longest = 1.8 * (a + b);
 	const shortest = longest / 60;
+	first.set(ts);
 	let before = Infinity;
 	for (let round = 0; round < iterations; round++) {
 		layCubic(start, end, out, into, a, b);
@@ -171,9 +182,14 @@ export function fitHandles(
 			rb += gb * residual;
 		}
 		// Handles hardly matter where the curve is nearly straight, and could not be told from rounding.
-		if (missed <= accuracy / 4)
-			return { segment: withHandles(start, end, out, into, a, b), deviation: farthest(samples, between, missed, enough) };
-		if (round >= 2 && missed > accuracy && missed > lasting * before) {
+		if (missed <= accuracy / 4) {
+			follow(samples);
+			return {
+				segment: withHandles(start, end, out, into, a, b),
+				deviation: farthest(samples, between, missed, enough)
+			};
+		}
+		if (round >= 2 && missed > near * accuracy && missed > lasting * before) {
 			if (enough < missed) return { segment: withHandles(start, end, out, into, a, b), deviation: missed };
 			break;
 		}
@@ -188,6 +204,7 @@ export function fitHandles(
 		if (Math.abs(da) + Math.abs(db) < accuracy * settled) break;
 	}
 	layCubic(start, end, out, into, a, b);
+	follow(samples);
 	return { segment: withHandles(start, end, out, into, a, b), deviation: farthest(samples, all, 0, enough) };
 }
 
@@ -217,6 +234,15 @@ function layCubic(start: Point, end: Point, out: Point, into: Point, a: number, 
 		k[at + 6] = p3 - p2;
 		k[at + 7] = p2 - 2 * p1 + p0;
 		k[at + 8] = p3 - 2 * p2 + p1;
+	}
+}
+
+/** Samples that were only measured are thought to have gone with those before and after them, which were fitted. */
+function follow({ ts }: Samples): void {
+	for (let i = 0; i < sampled; i += 2) {
+		const before = i > 0 ? ts[i - 1] - first[i - 1] : 0;
+		const after = i + 1 < sampled ? ts[i + 1] - first[i + 1] : 0;
+		ts[i] = first[i] + (before + after) / 2;
 	}
 }
 

@@ -15,7 +15,7 @@ import type { Cubic, Point } from './types.ts';
 const deepest = 12;
 const mostSegments = 32;
 /** A stretch drawn as it runs that misses by more times the accuracy than this is halved: the best cubic would miss as well. */
-const hopeless = 60;
+const hopeless = 200;
 /** A joint so near a break, in units of the parameter, is no place of its own. */
 const beside = 1e-3;
 const even = Float64Array.from({ length: held }, (_, i) => (i + 1) / (held + 1));
@@ -81,7 +81,16 @@ export function fitSmooth(
 		let found: FittedSegment | undefined;
 		if (isSomewhere(leaving) && isSomewhere(arriving)) {
 			const span = u1 - u0;
-			found = hermiteCubic(from, scale(leaving, span), to, scale(arriving, span), lists.xs, lists.ys, at, hopeless * accuracy);
+			found = hermiteCubic(
+				from,
+				scale(leaving, span),
+				to,
+				scale(arriving, span),
+				lists.xs,
+				lists.ys,
+				at,
+				hopeless * accuracy
+			);
 			if (found.deviation > accuracy && (last || found.deviation <= hopeless * accuracy))
 				found = bestFrom(found.segment as Cubic, u0, u1, at, last ? Infinity : accuracy);
 		} else found = fitCubic(curve, u0, u1, from, to, accuracy, last ? Infinity : accuracy);
@@ -96,7 +105,13 @@ export function fitSmooth(
 	}
 
 	/** The best cubic along the tangents of one that is nearly right, whose samples are in the lists. */
-	function bestFrom({ from, control1, control2, to }: Cubic, u0: number, u1: number, at: number, enough: number): FittedSegment {
+	function bestFrom(
+		{ from, control1, control2, to }: Cubic,
+		u0: number,
+		u1: number,
+		at: number,
+		enough: number
+	): FittedSegment {
 		const { xs, ys, ts } = room;
 		curve.pointsInside(u0, u1, 'halfway', halfway.xs, halfway.ys, 0);
 		for (let i = 0; i < sampled; i++) {
@@ -105,7 +120,17 @@ export function fitSmooth(
 			ts[i] = (i + 1) / (sampled + 1);
 		}
 		const [a, b] = [distance(from, control1), distance(control2, to)];
-		const found = fitHandles(room, from, direction(from, control1, a), to, direction(control2, to, b), a, b, accuracy, enough);
+		const found = fitHandles(
+			room,
+			from,
+			direction(from, control1, a),
+			to,
+			direction(control2, to, b),
+			a,
+			b,
+			accuracy,
+			enough
+		);
 		for (let i = 0; i < held; i++) lists.ts[at + i] = ts[2 * i + 1];
 		return found;
 	}
@@ -114,7 +139,10 @@ export function fitSmooth(
 const room = samplesRoom();
 const halfway = { xs: new Float64Array(held + 1), ys: new Float64Array(held + 1) };
 
-const direction = (from: Point, to: Point, length: number): Point => [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+const direction = (from: Point, to: Point, length: number): Point => [
+	(to[0] - from[0]) / length,
+	(to[1] - from[1]) / length
+];
 
 const isSomewhere = ([x, y]: Point): boolean => x !== 0 || y !== 0;
 

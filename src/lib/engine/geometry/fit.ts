@@ -18,12 +18,6 @@ export interface Fitted {
 const deepest = 12;
 const mostSegments = 32;
 
-/** What one interval came to so far. */
-export interface Fitting {
-	readonly accuracy: number;
-	readonly pieces: FittedSegment[];
-}
-
 /**
  * A path within `accuracy` mm of the curve, measured at samples between those that were fitted (a firm bound for curves
  * that do not wiggle between samples). Halving stops after twelve levels, and when one interval has come to 32 pieces; then the deviation that
@@ -57,6 +51,7 @@ export function fitCurve(curve: CurveSample, breaks: readonly number[], accuracy
 	}
 }
 
+/** The path of pieces that follow one another. */
 export function fittedOf(pieces: readonly FittedSegment[]): Fitted {
 	return {
 		path: pieces.map(({ segment }) => segment),

@@ -29,6 +29,7 @@ const ahead = 1e-6;
  * @param leaving how the curve runs at its two ends, mm over the whole stretch
  * @param xs, ys from `at` on: `held` samples
  * @param enough a deviation beyond this, mm, need not be known exactly: only that it is more
+ * Thrown: a curve that has no place at some of its parameters.
  */
 export function hermiteCubic(
 	start: Point,
@@ -60,6 +61,7 @@ export function hermiteCubic(
 		worst = Math.max(worst, x * x + y * y);
 		if (worst > enough * enough) break;
 	}
+	if (!Number.isFinite(worst)) throw new RangeError('hermiteCubic: the curve has no place at some of its parameters');
 	return { segment: cubic(start, [x1, y1], [x2, y2], end), deviation: Math.sqrt(worst) };
 }
 

@@ -1,8 +1,8 @@
 /** One cubic for two that follow one another on a smooth curve, where it stays as near to the curve's samples. */
 import { fitHandles, sampled, samplesRoom, type FittedSegment, type Samples } from './fit-cubic.ts';
 import { held } from './hermite-cubic.ts';
-import { distance, dot, lerp } from './point.ts';
-import { tangentOn } from './segment.ts';
+import { cross, distance, dot, lerp, norm, subtract } from './point.ts';
+import { line, tangentOn } from './segment.ts';
 import type { Point, Segment } from './types.ts';
 
 /** A fitted stretch with `held` samples of the curve and where on the segment each lies, from `at` on in lists shared by many. */
@@ -18,13 +18,20 @@ const room = samplesRoom();
 const leastCosine = Math.cos(1);
 /** A first guess that misses by more times the accuracy than this at the joint is given up. */
 const hopeless = 100;
+const straightness = 1e-9;
 
 /**
  * Two pieces of one cubic, cut at λ, leave the cut with handles as λ to 1 − λ, and the whole has their outer handles over λ and
  * over 1 − λ (de Casteljau's construction backwards). From there the handles are fitted to the samples of both.
  * Undefined where no cubic stays within `accuracy` mm; else `one`'s samples become those of the whole.
  */
-export function merged(one: HeldStretch, other: HeldStretch, lists: HeldSamples, accuracy: number): HeldStretch | undefined {
+export function merged(
+	one: HeldStretch,
+	other: HeldStretch,
+	lists: HeldSamples,
+	accuracy: number
+): HeldStretch | undefined {
+	if (one.segment.kind === 'line' && other.segment.kind === 'line') return mergedLines(one, other, lists);
 	const [h1, h2] = [lastHandle(one.segment), firstHandle(other.segment)];
 	const share = h1 / (h1 + h2);
 	if (!(share > 0 && share < 1)) return undefined;
@@ -50,7 +57,17 @@ export function merged(one: HeldStretch, other: HeldStretch, lists: HeldSamples,
 	}
 	[room.xs[held], room.ys[held]] = joint;
 	room.ts[held] = share;
-	const found = fitHandles(room, start, out, end, into, distance(start, first), distance(last, end), accuracy, accuracy);
+	const found = fitHandles(
+		room,
+		start,
+		out,
+		end,
+		into,
+		distance(start, first),
+		distance(last, end),
+		accuracy,
+		accuracy
+	);
 	if (found.deviation > accuracy) return undefined;
 	// Those nearest to even steps are kept.
 	for (let i = 0, j = 0; i < held; i++) {
@@ -61,6 +78,23 @@ export function merged(one: HeldStretch, other: HeldStretch, lists: HeldSamples,
 		lists.ts[one.at + i] = room.ts[j];
 	}
 	return { segment: found.segment, deviation: found.deviation, at: one.at };
+}
+
+/** Two lines that are one, but for rounding. */
+function mergedLines(one: HeldStretch, other: HeldStretch, lists: HeldSamples): HeldStretch | undefined {
+	const { from: start } = one.segment;
+	const { from: joint, to: end } = other.segment;
+	const chord = subtract(end, start);
+	const length = norm(chord);
+	const away = Math.abs(cross(chord, subtract(joint, start))) / length;
+	if (!(away <= straightness * Math.max(1, length) && dot(subtract(joint, start), subtract(end, joint)) > 0))
+		return undefined;
+	for (let i = 0; i < held; i++) {
+		const t = (i + 1) / (held + 1);
+		[lists.xs[one.at + i], lists.ys[one.at + i]] = lerp(start, end, t);
+		lists.ts[one.at + i] = t;
+	}
+	return { segment: line(start, end), deviation: Math.max(one.deviation, other.deviation, away), at: one.at };
 }
 
 /** A line's control points lie at its thirds. */
