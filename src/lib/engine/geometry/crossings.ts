@@ -58,7 +58,8 @@ export function collect(
 ): void {
 	const { contacts, runs } = segmentContacts(a[i], segmentBoxes(a)[i], b[j], segmentBoxes(b)[j], accuracy);
 	for (const { ta, tb, through } of contacts) {
-		meetings.push({ ...crossingAt(a, i, ta, b, j, tb, accuracy), through });
+		const { sa, sb, point } = crossingAt(a, i, ta, b, j, tb, accuracy);
+		meetings.push({ sa, sb, point, through });
 	}
 	for (const { a0, b0, a1, b1 } of runs) {
 		stretches.push({ from: crossingAt(a, i, a0, b, j, b0, accuracy), to: crossingAt(a, i, a1, b, j, b1, accuracy) });

@@ -35,7 +35,8 @@ export function segmentContacts(
 	accuracy: number
 ): { contacts: Contact[]; runs: Run[] } {
 	const contacts: Contact[] = [];
-	if (!boxesMeet(boxA, boxB, accuracy)) return { contacts, runs: [] };
+	if (!boxesMeet(boxA, boxB, accuracy) || areAbreast(a, b, accuracy) || areAbreast(b, a, accuracy))
+		return { contacts, runs: [] };
 	endContacts(a, b, boxB, accuracy, (ta, tb) => contacts.push({ ta, tb, through: false }));
 	endContacts(b, a, boxA, accuracy, (tb, ta) => contacts.push({ ta, tb, through: false }));
 	const runs = contacts.length > 1 ? sharedRuns(a, b, contacts, accuracy) : [];
@@ -51,6 +52,30 @@ export function segmentContacts(
 		runs.push(...more.runs);
 	}
 	return { contacts, runs };
+}
+
+/** Whether all of b lies to one side of a: their control points do, seen along a's chord, by more than the accuracy. */
+function areAbreast(a: Segment, b: Segment, accuracy: number): boolean {
+	const [x0, y0] = a.from;
+	const x = a.to[0] - x0;
+	const y = a.to[1] - y0;
+	const length = Math.sqrt(x * x + y * y);
+	if (!(length > 0)) return false;
+	const beside = (point: Point) => (x * (point[1] - y0) - y * (point[0] - x0)) / length;
+	let [leastA, mostA] = [0, 0];
+	if (a.kind === 'cubic') {
+		const [first, second] = [beside(a.control1), beside(a.control2)];
+		leastA = Math.min(0, first, second);
+		mostA = Math.max(0, first, second);
+	}
+	let leastB = Math.min(beside(b.from), beside(b.to));
+	let mostB = Math.max(beside(b.from), beside(b.to));
+	if (b.kind === 'cubic') {
+		leastB = Math.min(leastB, beside(b.control1), beside(b.control2));
+		mostB = Math.max(mostB, beside(b.control1), beside(b.control2));
+	}
+	// Twice: what is within the accuracy of an end is a touch, and rounding must not decide which.
+	return leastB > mostA + 2 * accuracy || mostB < leastA - 2 * accuracy;
 }
 
 export function boxesMeet(a: Box, b: Box, tolerance: number): boolean {
