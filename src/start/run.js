@@ -10,7 +10,7 @@ import { projectFolder } from './folders.js';
  * @param {'inherit' | 'ignore'} [shown] whether what it says is shown; its errors always are
  * @returns {number} its exit code; 1 if a signal ended it
  */
-function runNode(args, extra = {}, shown = 'inherit') {
+export function runNode(args, extra = {}, shown = 'inherit') {
 	const { status, error } = spawnSync(process.execPath, args, {
 		cwd: projectFolder,
 		env: { ...process.env, ...extra },
