@@ -5,7 +5,6 @@
 import { carryOne, carryHistory } from './carrying.ts';
 import { differences } from './differences.ts';
 import { eachKind } from './each-kind.ts';
-import { fittingPage } from './fitting-page.ts';
 import { lengths } from './lengths.ts';
 import { offsets } from './offsets.ts';
 import { readAnew } from './reading.ts';
@@ -17,4 +16,6 @@ await readAnew();
 await lengths();
 await offsets();
 await differences();
+// The browser's driver is not loaded before: what it brings to the heap slows the engine by a fifth.
+const { fittingPage } = await import('./fitting-page.ts');
 await fittingPage();
