@@ -58,5 +58,6 @@ export { formatPathData, parsePathData } from './geometry/path-data.ts';
 export { pathBox, pathLength, pointAt, portion, tangentAt, reversedPath } from './geometry/path.ts';
 export { flatten } from './geometry/flatten.ts';
 export { nearestOn } from './geometry/nearest.ts';
+export { remembered } from './geometry/memo.ts';
 export { movePath, movePoint } from './geometry/motion.ts';
 export type * from './geometry/types.ts';

@@ -72,13 +72,19 @@ export interface Comparison {
  * What changed from one draft to another, edge by edge, laid in the same place. Pieces divided into right and left in one
  * of the two are held against the undivided piece of the other. Lengths and areas are exact to 1e-6; a move is the distance
  * square across the line before to the line after, which is taken to run straight on where its corner was trimmed.
+ *
+ * @param only edges and darts by whole name, where the others are not asked about
  */
-export function compare(before: Draft, after: Draft): Comparison {
+export function compare(before: Draft, after: Draft, only?: ReadonlySet<string>): Comparison {
 	const pairs = piecePairs(before, after);
+	const asked = (name: string) => only === undefined || only.has(name);
 	return {
 		pieces: pairs.map(pieceChange),
-		edges: pairs.flatMap(edgePairs).map(edgeChange),
-		darts: pairs.flatMap(dartChanges)
+		edges: pairs
+			.flatMap(edgePairs)
+			.filter(({ name }) => asked(name))
+			.map(edgeChange),
+		darts: pairs.flatMap(dartChanges).filter(({ dart }) => asked(dart))
 	};
 }
 

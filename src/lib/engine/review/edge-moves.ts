@@ -8,7 +8,7 @@ import { measured } from '../geometry/accuracy.ts';
 import { nearestOn } from '../geometry/nearest.ts';
 import { pathEnd, pathLength, pathStart, pointAt, startTangent, endTangent, tangentAt } from '../geometry/path.ts';
 import { along } from '../geometry/meet.ts';
-import type { Path, Point } from '../geometry/types.ts';
+import type { Path, Point, Segment } from '../geometry/types.ts';
 
 /** One line against another. The later one is taken to run straight on beyond its ends, where corners were trimmed. */
 export interface LineMove {
@@ -41,8 +41,17 @@ export function lineMove(before: Path, after: Path): LineMove {
 /** Whether two paths are the same to the bit. */
 export function sameLine(a: Path, b: Path): boolean {
 	if (a === b) return true;
-	return a.length === b.length && a.every((segment, i) => JSON.stringify(segment) === JSON.stringify(b[i]));
+	return a.length === b.length && a.every((segment, i) => sameSegment(segment, b[i]));
 }
+
+function sameSegment(a: Segment, b: Segment): boolean {
+	if (a === b) return true;
+	if (!samePlace(a.from, b.from) || !samePlace(a.to, b.to)) return false;
+	if (a.kind === 'line' || b.kind === 'line') return a.kind === b.kind;
+	return samePlace(a.control1, b.control1) && samePlace(a.control2, b.control2);
+}
+
+const samePlace = (a: Point, b: Point): boolean => a[0] === b[0] && a[1] === b[1];
 
 /** What is left when one large number is taken from another, mm. */
 const rounding = 1e-9;
@@ -94,15 +103,19 @@ export function greatestMove(lines: LineMove, places: readonly number[], by: 'ei
 		Math.abs(greatest.move - tried[Math.min(tried.length - 1, best + 1)].move)
 	);
 	if (steepest < measured) return greatest;
+	const at = (s: number): MoveAt => ({ s, move: moveAt(lines, s) });
+	let one = at(high - golden * (high - low));
+	let other = at(low + golden * (high - low));
 	for (let i = 0; i < narrowings && high - low > measured; i++) {
-		const one = high - golden * (high - low);
-		const other = low + golden * (high - low);
-		const a = { s: one, move: moveAt(lines, one) };
-		const b = { s: other, move: moveAt(lines, other) };
-		if (size(a.move) > size(greatest.move)) greatest = a;
-		if (size(b.move) > size(greatest.move)) greatest = b;
-		if (size(a.move) < size(b.move)) low = one;
-		else high = other;
+		if (size(one.move) > size(greatest.move)) greatest = one;
+		if (size(other.move) > size(greatest.move)) greatest = other;
+		if (size(one.move) < size(other.move)) {
+			low = one.s;
+			[one, other] = [other, at(low + golden * (high - low))];
+		} else {
+			high = other.s;
+			[one, other] = [at(high - golden * (high - low)), one];
+		}
 	}
 	return greatest;
 }

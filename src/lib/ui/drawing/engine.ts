@@ -21,6 +21,7 @@ export {
 	piecePairs,
 	pointAt,
 	portion,
+	remembered,
 	reversedPath,
 	seamRun,
 	sideOfName,

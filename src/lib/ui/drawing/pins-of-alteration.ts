@@ -25,28 +25,26 @@ const leastWritten = 25.4 / 32;
  * the amount in mm. A seam edge goes in or out; an open edge that lies across lower or higher, shorter or longer.
  */
 export function pinsOfAlteration({ number, before, after, touched }: AlterationDone): readonly PinOnDrawing[] {
-	const { edges, darts } = compareChanged(before, after);
-	const named = new Set(touched);
+	const { edges, darts } = compareChanged(before, after, new Set(touched));
 	const moved = edges
-		.filter(({ edge, greatest }) => named.has(edge) && Math.abs(greatest.move) >= least)
+		.filter(({ greatest }) => Math.abs(greatest.move) >= least)
 		.map(({ edge, greatest: { move, s } }): PinOnDrawing => {
 			const way: Way = move < 0 ? 'in' : 'out';
 			return { number, feature: edge, way, word: wordAt(before, after, edge, s, move), amount: Math.abs(move), s };
 		});
 	const sewn = darts
-		.filter(({ dart }) => named.has(dart))
 		.map(({ dart, before: was, after: is }): PinOnDrawing => ({ number, feature: dart, ...dartWords(was, is) }))
 		.filter(({ amount = 0 }) => amount >= leastWritten);
 	return [...moved, ...sewn];
 }
 
-/** What differs between two drafts; pieces that were not touched at all are not looked at. */
-function compareChanged(before: Draft, after: Draft): ReturnType<typeof compare> {
+/** What differs of these edges and darts between two drafts; pieces that were not touched at all are not looked at. */
+function compareChanged(before: Draft, after: Draft, named: ReadonlySet<string>): ReturnType<typeof compare> {
 	const changed = (draft: Draft, other: Draft): Draft => {
 		const same = new Set(other.pieces);
 		return { ...draft, pieces: draft.pieces.filter((piece) => !same.has(piece)) };
 	};
-	return compare(changed(before, after), changed(after, before));
+	return compare(changed(before, after), changed(after, before), named);
 }
 
 /** The word for a move of an edge, mm, positive outward, at `s` mm along it as it was. */

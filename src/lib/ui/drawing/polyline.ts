@@ -1,4 +1,4 @@
-import { flatten, pathLength } from './engine.ts';
+import { flatten, pathLength, remembered } from './engine.ts';
 import type { Box, Path, Point } from './engine.ts';
 
 /**
@@ -31,11 +31,8 @@ export interface OnPolyline {
 /** px. */
 const fine = 0.05;
 const runLength = 12;
-const known = new WeakMap<Path, Polyline>();
 
-export function polylineOf(path: Path): Polyline {
-	const found = known.get(path);
-	if (found) return found;
+export const polylineOf: (path: Path) => Polyline = remembered((path: Path): Polyline => {
 	const points = flatten(path, fine);
 	const chords = [0];
 	for (let i = 1; i < points.length; i++)
@@ -43,10 +40,8 @@ export function polylineOf(path: Path): Polyline {
 	const length = pathLength(path);
 	const whole = chords[chords.length - 1]!;
 	const at = whole > 0 ? chords.map((chord) => (chord * length) / whole) : chords;
-	const line = { points, at, length, runs: runsOf(points) };
-	known.set(path, line);
-	return line;
-}
+	return { points, at, length, runs: runsOf(points) };
+});
 
 /** The place `s` px along the line, and the unit direction of the line there; at a corner that of the stretch before it. */
 export function placeAlong({ points, at }: Polyline, s: number): { readonly point: Point; readonly along: Point } {
