@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { centreLine } from '../../../src/lib/engine/draft/centre-line.ts';
 import type { MovedEdge } from '../../../src/lib/engine/geometry/move-outline.ts';
 import { parsePathData } from '../../../src/lib/engine/geometry/path-data.ts';
-import { cornersOf, pathEnd, pathLength, pathStart, pointAt } from '../../../src/lib/engine/geometry/path.ts';
+import { cornersOf } from '../../../src/lib/engine/geometry/joints.ts';
+import { pathEnd, pathLength, pathStart, pointAt } from '../../../src/lib/engine/geometry/path.ts';
 
 /** The centre line of an edge that runs up the left of its piece, so that the cloth lies to its right. */
 function lineOf(data: string, lap: number): MovedEdge {

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { measured } from '../../../src/lib/engine/geometry/accuracy.ts';
 import { distance } from '../../../src/lib/engine/geometry/point.ts';
+import { cornersOf } from '../../../src/lib/engine/geometry/joints.ts';
 import {
-	cornersOf,
 	curvatureAt,
 	endTangent,
 	joinedPaths,

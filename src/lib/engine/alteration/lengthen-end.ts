@@ -6,8 +6,8 @@ import { fitted, joined, measured } from '../geometry/accuracy.ts';
 import { fitCurve } from '../geometry/fit.ts';
 import type { MovedEdge } from '../geometry/move-outline.ts';
 import { nearestOn } from '../geometry/nearest.ts';
+import { cornersOf } from '../geometry/joints.ts';
 import {
-	cornersOf,
 	endTangent,
 	joinedPaths,
 	pathEnd,

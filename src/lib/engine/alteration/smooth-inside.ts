@@ -1,7 +1,8 @@
 /** Smooths an edge where it has a corner inside, or a bridge from a slash or a fold. */
 import { joined } from '../geometry/accuracy.ts';
 import type { MovedEdge } from '../geometry/move-outline.ts';
-import { cornersOf, joinedPaths, pathLength, pointAt, portion, tangentAt } from '../geometry/path.ts';
+import { cornersOf } from '../geometry/joints.ts';
+import { joinedPaths, pathLength, pointAt, portion, tangentAt } from '../geometry/path.ts';
 import { angleBetween, lengthOf } from '../geometry/point.ts';
 import { smoothCurve } from '../geometry/smooth-curve.ts';
 import { inches } from '../draft/say.ts';

@@ -10,8 +10,8 @@ import { cornerAngle, fitted, joined, measured } from '../geometry/accuracy.ts';
 import { lineCrossings } from '../geometry/crossings.ts';
 import { along } from '../geometry/meet.ts';
 import { compose, movePath, movePoint, rotation, translation } from '../geometry/motion.ts';
+import { cornersOf } from '../geometry/joints.ts';
 import {
-	cornersOf,
 	joinedPaths,
 	pathEnd,
 	pathLength,

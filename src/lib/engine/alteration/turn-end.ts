@@ -6,7 +6,8 @@ import type { Amount } from '../geometry/amount.ts';
 import { movedPoint } from '../geometry/moved-curve.ts';
 import { offsetStretch } from '../geometry/offset.ts';
 import { roomFor } from '../geometry/room-for.ts';
-import { cornersOf, joinedPaths, pathLength, portion, reversedPath } from '../geometry/path.ts';
+import { cornersOf } from '../geometry/joints.ts';
+import { joinedPaths, pathLength, portion, reversedPath } from '../geometry/path.ts';
 import type { Path } from '../geometry/types.ts';
 import type { Edge, Piece } from '../draft/types.ts';
 

@@ -1,5 +1,6 @@
 /** The line that lies an even allowance outside an edge, in the parts where it runs the edge's own way and those where it does not. */
-import { cornersOf, pathLength, segmentStarts, straight } from '../geometry/path.ts';
+import { cornersOf } from '../geometry/joints.ts';
+import { pathLength, segmentStarts, straight } from '../geometry/path.ts';
 import { curvatureOn } from '../geometry/segment.ts';
 import { movedPoint } from '../geometry/moved-curve.ts';
 import { offsetStretch, type MovedPart } from '../geometry/offset.ts';

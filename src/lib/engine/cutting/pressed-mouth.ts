@@ -5,16 +5,8 @@
  */
 import { angleBetween, cross, distance, dot, midpoint, subtract } from '../geometry/point.ts';
 import { along } from '../geometry/meet.ts';
-import {
-	cornersOf,
-	pathLength,
-	pathStart,
-	pointAt,
-	portion,
-	reversedPath,
-	startTangent,
-	tangentAt
-} from '../geometry/path.ts';
+import { cornersOf } from '../geometry/joints.ts';
+import { pathLength, pathStart, pointAt, portion, reversedPath, startTangent, tangentAt } from '../geometry/path.ts';
 import { dartLegs, type DartLegs } from '../draft/dart-legs.ts';
 import { foldAtMouth, pressedMouth, pressedTowards } from '../draft/pressed-mouth.ts';
 import { joined, measured } from '../geometry/accuracy.ts';

@@ -1,5 +1,6 @@
 import { joined } from '../geometry/accuracy.ts';
-import { cornersOf, joinedPaths, pathLength, pointAt, portion, straight } from '../geometry/path.ts';
+import { cornersOf } from '../geometry/joints.ts';
+import { joinedPaths, pathLength, pointAt, portion, straight } from '../geometry/path.ts';
 import type { Path } from '../geometry/types.ts';
 import { rememberedOfPart } from '../geometry/memo.ts';
 import type { Edge, Piece } from './types.ts';

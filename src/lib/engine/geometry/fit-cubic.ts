@@ -11,8 +11,8 @@ import { cubic, line } from './segment.ts';
 import type { Point, Segment } from './types.ts';
 
 export interface CurveSample {
-	/** The curve at parameter u. */
-	pointAt(u: number): Point;
+	/** The curve at parameter u; at a joint whose sides lie apart, as seen from a side. */
+	pointAt(u: number, side?: 'before' | 'after'): Point;
 	/** Unit direction of travel at u; at a break, as seen from inside the interval on that side. */
 	tangentAt(u: number, side: 'before' | 'after'): Point;
 	/** If that is less work than one by one: puts as many points as there is room for in the lists, at even steps inside (u0, u1). */
@@ -145,6 +145,7 @@ export function fitHandles(
 	const shortest = longest / 60;
 	first.set(ts);
 	let before = Infinity;
+	let [least, bestA, bestB] = [Infinity, a, b];
 	for (let round = 0; round < iterations; round++) {
 		layCubic(start, end, out, into, a, b);
 		let aa = 0;
@@ -194,6 +195,7 @@ export function fitHandles(
 			break;
 		}
 		before = missed;
+		if (missed < least) [least, bestA, bestB] = [missed, a, b];
 		// A touch of damping keeps nearly straight curves, whose handles hardly matter, where they are.
 		const damping = 1e-9 + 1e-7 * (aa + bb);
 		const determinant = (aa + damping) * (bb + damping) - ab * ab;
@@ -205,7 +207,16 @@ export function fitHandles(
 	}
 	layCubic(start, end, out, into, a, b);
 	follow(samples);
-	return { segment: withHandles(start, end, out, into, a, b), deviation: farthest(samples, all, 0, enough) };
+	const found = { segment: withHandles(start, end, out, into, a, b), deviation: farthest(samples, all, 0, enough) };
+	// Where handles hardly matter a step may have led far astray: an earlier one was nearer.
+	if (found.deviation <= Math.max(accuracy, least)) return found;
+	layCubic(start, end, out, into, bestA, bestB);
+	ts.set(first);
+	for (let i = 0; i < sampled; i++) foot(samples, i, ts, ts);
+	const earlier = farthest(samples, all, 0, enough);
+	return earlier < found.deviation
+		? { segment: withHandles(start, end, out, into, bestA, bestB), deviation: earlier }
+		: found;
 }
 
 function withHandles(start: Point, end: Point, out: Point, into: Point, a: number, b: number): Segment {

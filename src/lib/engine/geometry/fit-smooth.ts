@@ -9,7 +9,7 @@ import { fittedOf, type Fitted } from './fit.ts';
 import { fitCubic, fitHandles, sampled, samplesRoom, type FittedSegment, type SmoothCurve } from './fit-cubic.ts';
 import { held, hermiteCubic } from './hermite-cubic.ts';
 import { merged, type HeldStretch, type HeldSamples } from './merge-cubics.ts';
-import { distance, scale } from './point.ts';
+import { distance, midpoint, scale } from './point.ts';
 import type { Cubic, Point } from './types.ts';
 
 const deepest = 12;
@@ -50,16 +50,17 @@ export function fitSmooth(
 		let from = u0;
 		while (next < joints.length && joints[next] <= u0 + beside) next++;
 		for (; next < joints.length && joints[next] < u1 - beside; next++) {
-			start = stretch(from, joints[next], start, first);
+			// Where a turn was passed over its sides lie a little apart: halfway, from whichever end it is walked.
+			const joint = midpoint(curve.pointAt(joints[next], 'before'), curve.pointAt(joints[next], 'after'));
+			start = stretch(from, joints[next], start, joint, first);
 			from = joints[next];
 		}
-		start = stretch(from, u1, start, first);
+		start = stretch(from, u1, start, curve.pointAt(u1), first);
 	}
 	return fittedOf(pile);
 
 	/** Fits one stretch, makes it one with what is before it down to the break `first` where it can, and gives its end. */
-	function stretch(u0: number, u1: number, from: Point, first: number): Point {
-		const to = curve.pointAt(u1);
+	function stretch(u0: number, u1: number, from: Point, to: Point, first: number): Point {
 		const before = pile.length;
 		fitInterval(u0, u1, from, to, 0, before + mostSegments);
 		for (let at = before; at > first && at < pile.length; at--) {

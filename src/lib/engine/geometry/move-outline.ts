@@ -229,13 +229,7 @@ function assemble(edge: Path, stretches: readonly JoinedStretch[], move: EdgeMov
 				const next = pieces[i + 1];
 				// What lies in a corner inside the edge stays in it, whichever way the edge runs.
 				if (next && s >= next.stretch.from - measured) return next.at;
-				const within = move
-					? nearestOn(
-							stretch.path,
-							movedPoint(edge, move.amount, s, s <= stretch.from + measured ? 'after' : 'before'),
-							measured
-						).s
-					: s;
+				const within = move ? nearestOn(stretch.path, movedWithin(edge, move.amount, s, stretch), measured).s : s;
 				const lengthThere = pathLength(stretch.path);
 				if (within < stretch.start - measured || within > lengthThere - stretch.finish + measured) continue;
 				return Math.min(Math.max(at + within - stretch.start, 0), total);
@@ -243,6 +237,13 @@ function assemble(edge: Path, stretches: readonly JoinedStretch[], move: EdgeMov
 			return undefined;
 		}
 	};
+}
+
+/** Where a place inside a stretch goes: at a turn that was passed over halfway between its two sides, as the line does. */
+function movedWithin(edge: Path, amount: Amount, s: number, { from, to }: Stretch): Point {
+	if (s <= from + measured) return movedPoint(edge, amount, s, 'after');
+	const before = movedPoint(edge, amount, s, 'before');
+	return s >= to - measured ? before : midpoint(before, movedPoint(edge, amount, s, 'after'));
 }
 
 function samePlace(a: Point, b: Point): boolean {

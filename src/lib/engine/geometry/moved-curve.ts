@@ -62,7 +62,7 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 		return [(along * vx + slope * vy) / span, (along * vy - slope * vx) / span];
 	};
 	return {
-		pointAt: (u) => pointIn(segmentIndex(starts, u, u <= first ? 'after' : 'before'), u),
+		pointAt: (u, side = u <= first ? 'after' : 'before') => pointIn(segmentIndex(starts, u, side), u),
 		velocityAt,
 		tangentAt(u, side) {
 			const velocity = velocityAt(u, side);

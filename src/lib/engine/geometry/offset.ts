@@ -10,7 +10,8 @@ import { steepness, valueAt, type Amount } from './amount.ts';
 import type { Fitted } from './fit.ts';
 import { fitSmooth } from './fit-smooth.ts';
 import { movedCurve, nominalAt } from './moved-curve.ts';
-import { jointsOf, pathLength, portion, segmentStarts } from './path.ts';
+import { jointsOf } from './joints.ts';
+import { pathLength, portion, segmentStarts } from './path.ts';
 import type { Path, Segment } from './types.ts';
 
 /** One smooth stretch of a path, moved. */
@@ -37,8 +38,10 @@ export function offsetPath(path: Path, amount: Amount, breaks: readonly number[]
 	return parts;
 }
 
-/** A turn this small whose moved sides come apart by no more than this is passed over, mm. */
+/** A turn whose moved sides come apart by no more than this is passed over, if it is small in every other way, mm. */
 const closed = fitted;
+/** And by no more than this share of what it joins, or what lies between two such turns would run backwards. */
+const shareOfShorter = 1 / 4;
 
 /**
  * The sides of a turn come apart along the line, by turn × amount, and so away from it by that times the slope of the amount and half
@@ -46,11 +49,11 @@ const closed = fitted;
  */
 function bendsOf(path: Path, amount: Amount, accuracy: number): number[] {
 	return jointsOf(path)
-		.filter(({ s, turn }) => {
+		.filter(({ s, turn, shorter }) => {
 			if (turn > cornerAngle) return true;
 			const apart = turn * Math.abs(valueAt(amount, s));
-			if (apart <= accuracy / 2) return false;
-			return apart > closed || apart * (turn / 2 + steepness(amount, s)) > accuracy / 2;
+			if (apart > closed || apart > shareOfShorter * shorter) return true;
+			return apart > accuracy / 2 && apart * (turn / 2 + steepness(amount, s)) > accuracy / 2;
 		})
 		.map(({ s }) => s);
 }

@@ -1,8 +1,8 @@
 import type { Box, Path, Point, Segment } from './types.ts';
 import { remembered } from './memo.ts';
-import { cornerAngle, joined, measured } from './accuracy.ts';
+import { joined, measured } from './accuracy.ts';
 import { parameterAtKnown, segmentLength } from './arc-length.ts';
-import { add, angleBetween, distance, subtract } from './point.ts';
+import { add, distance, subtract } from './point.ts';
 import {
 	cubic,
 	curvatureOn,
@@ -25,8 +25,6 @@ interface Measures {
 	starts?: readonly number[];
 	boxes?: readonly Box[];
 	box?: Box;
-	joints?: readonly Joint[];
-	corners?: readonly number[];
 }
 
 const lengthAccuracy = 0.001 * measured;
@@ -255,44 +253,4 @@ export function pathBox(path: Path): Box {
 		measures.box = { left, top, right, bottom };
 	}
 	return measures.box;
-}
-
-/** A joint inside a path at which its direction jumps. */
-export interface Joint {
-	/** Arc length, mm. */
-	readonly s: number;
-	/** By how much, radians, without sign. */
-	readonly turn: number;
-}
-
-/** Less is rounding, radians. */
-const leastTurn = 1e-9;
-
-/** The joints inside the path at which its direction jumps, rising. Segments of no length are passed over. */
-export function jointsOf(path: Path): readonly Joint[] {
-	const measures = measuresOf(path);
-	if (measures.joints === undefined) {
-		const starts = segmentStarts(path);
-		const joints: Joint[] = [];
-		let before: Point = [0, 0];
-		for (let i = 0; i < path.length; i++) {
-			if (!(starts[i + 1] > starts[i])) continue;
-			const after = tangentOn(path[i], 0);
-			if (before[0] !== 0 || before[1] !== 0) {
-				const turn = Math.abs(angleBetween(before, after));
-				if (turn > leastTurn) joints.push({ s: starts[i], turn });
-			}
-			before = tangentOn(path[i], 1);
-		}
-		measures.joints = joints;
-	}
-	return measures.joints;
-}
-
-/** Where inside the path its direction jumps by more than `cornerAngle`: arc lengths, rising. */
-export function cornersOf(path: Path): readonly number[] {
-	const measures = measuresOf(path);
-	return (measures.corners ??= jointsOf(path)
-		.filter(({ turn }) => turn > cornerAngle)
-		.map(({ s }) => s));
 }

@@ -9,7 +9,7 @@ const curvatureSamples = 24;
 /**
  * Whether a line may be moved: the factor by which the amount could be multiplied before the moved line turns back on itself, 0
  * where a cusp would move. More than 1 if it does not turn back, and then no more is known than that. Curvature is asked
- * at 24 places of each segment and where its hodograph comes nearest to nothing, which is where a bend shorter than those
+ * at 24 places of each segment, at its ends and where its hodograph comes nearest to nothing, which is where a bend shorter than those
  * lies; not at all on a segment that surely bends less than `greatest` would need.
  *
  * @param greatest the greatest amount along the path, mm, without sign
@@ -32,6 +32,7 @@ export function roomFor(path: Path, amount: Amount, greatest: number): number {
 			const t = (i + 0.5) / curvatureSamples;
 			factor = Math.min(factor, roomAt(t, curvatureOn(segment, t)));
 		}
+		for (const t of [0, 1]) if (!isCusp(segment, t)) factor = Math.min(factor, roomAt(t, curvatureOn(segment, t)));
 		for (const t of slowestOn(segment)) {
 			const stands = isCusp(segment, t);
 			if (!(stands && isEnd(t))) factor = Math.min(factor, roomAt(t, stands ? Infinity : curvatureOn(segment, t)));

@@ -7,14 +7,8 @@ import { edgeLength } from '../../../../src/lib/engine/draft/length.ts';
 import { parseDraft } from '../../../../src/lib/engine/draft/file/parse.ts';
 import type { Draft } from '../../../../src/lib/engine/draft/types.ts';
 import { nearestOn } from '../../../../src/lib/engine/geometry/nearest.ts';
-import {
-	cornersOf,
-	pathEnd,
-	pathLength,
-	pathStart,
-	pointAt,
-	tangentAt
-} from '../../../../src/lib/engine/geometry/path.ts';
+import { cornersOf } from '../../../../src/lib/engine/geometry/joints.ts';
+import { pathEnd, pathLength, pathStart, pointAt, tangentAt } from '../../../../src/lib/engine/geometry/path.ts';
 import type { Path, Point } from '../../../../src/lib/engine/geometry/types.ts';
 import { usualBands } from '../../../../src/lib/engine/review/bands.ts';
 import { check } from '../../../../src/lib/engine/review/check.ts';

@@ -1,6 +1,7 @@
 /** Widen, narrow, lengthen or shorten a dart; intake 0 takes it out. */
 import { z } from 'zod';
-import { cornersOf, joinedPaths, pathLength, pointAt, portion, straight } from '../../geometry/path.ts';
+import { cornersOf } from '../../geometry/joints.ts';
+import { joinedPaths, pathLength, pointAt, portion, straight } from '../../geometry/path.ts';
 import { joined } from '../../geometry/accuracy.ts';
 import { distance } from '../../geometry/point.ts';
 import { dartLegs } from '../../draft/dart-legs.ts';

@@ -1,6 +1,7 @@
 import { findEdge, splitName } from '../../draft/find.ts';
 import { undividedName } from '../../draft/undivided-name.ts';
-import { cornersOf, pathLength } from '../../geometry/path.ts';
+import { cornersOf } from '../../geometry/joints.ts';
+import { pathLength } from '../../geometry/path.ts';
 import type { AlterationBase } from '../../alteration/types.ts';
 import type { Draft } from '../../draft/types.ts';
 import type { Inquiry } from '../inquiry.ts';
