@@ -60,10 +60,6 @@ function joinedLists<T>(lists: readonly (readonly T[])[]): T[] {
 	return whole;
 }
 
-/** Remembered by the segment: a path that is trimmed keeps all but its ends. */
-const wholeLength = remembered((segment: Segment) => segmentLength(segment, lengthAccuracy));
-const boxOf = remembered(segmentBox);
-
 /** Arc length where each segment starts, in mm, and last the length of the whole: one more number than segments. */
 export function segmentStarts(path: Path): readonly number[] {
 	const measures = measuresOf(path);
@@ -76,7 +72,7 @@ export function segmentStarts(path: Path): readonly number[] {
 				for (let i = 1; i < own.length; i++) starts.push(sum + own[i]);
 				sum = starts[starts.length - 1];
 			}
-		else for (const segment of path) starts.push((sum += wholeLength(segment)));
+		else for (const segment of path) starts.push((sum += segmentLength(segment, lengthAccuracy)));
 		measures.starts = starts;
 	}
 	return measures.starts;
@@ -233,7 +229,7 @@ function startingAt(segment: Segment, start: Point): Segment {
 /** The box of each segment, exact to rounding. */
 export function segmentBoxes(path: Path): readonly Box[] {
 	const measures = measuresOf(path);
-	return (measures.boxes ??= measures.parts ? joinedLists(measures.parts.map(segmentBoxes)) : path.map(boxOf));
+	return (measures.boxes ??= measures.parts ? joinedLists(measures.parts.map(segmentBoxes)) : path.map(segmentBox));
 }
 
 /** The smallest upright box that holds the path, exact to rounding. */
