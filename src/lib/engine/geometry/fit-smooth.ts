@@ -6,7 +6,9 @@
  * It cannot fit across a corner or a cusp: those must be among the breaks.
  */
 import { fittedOf, type Fitted } from './fit.ts';
-import { fitCubic, fitHandles, sampled, samplesRoom, type FittedSegment, type SmoothCurve } from './fit-cubic.ts';
+import type { SmoothCurve } from './curve-sample.ts';
+import { fitCubic } from './fit-cubic.ts';
+import { fitHandles, sampled, samplesRoom, type FittedSegment } from './fit-handles.ts';
 import { held, hermiteCubic } from './hermite-cubic.ts';
 import { merged, type HeldStretch, type HeldSamples } from './merge-cubics.ts';
 import { distance, midpoint, scale } from './point.ts';

@@ -6,7 +6,9 @@
  *
  * It cannot fit across a corner or a cusp: those must be among the breaks.
  */
-import { fitCubic, type CurveSample, type FittedSegment } from './fit-cubic.ts';
+import type { CurveSample } from './curve-sample.ts';
+import { fitCubic } from './fit-cubic.ts';
+import type { FittedSegment } from './fit-handles.ts';
 import type { Path, Point } from './types.ts';
 
 export interface Fitted {

@@ -4,7 +4,7 @@
  * so that most stretches of a moved line want nothing better. It is held to the curve at the same parameters, which bounds
  * the distance from above and needs no search.
  */
-import type { FittedSegment } from './fit-cubic.ts';
+import type { FittedSegment } from './fit-handles.ts';
 import { cross, distance, dot, subtract } from './point.ts';
 import { cubic, line } from './segment.ts';
 import type { Point } from './types.ts';

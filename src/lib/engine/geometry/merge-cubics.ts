@@ -1,5 +1,5 @@
 /** One cubic for two that follow one another on a smooth curve, where it stays as near to the curve's samples. */
-import { fitHandles, sampled, samplesRoom, type FittedSegment, type Samples } from './fit-cubic.ts';
+import { fitHandles, sampled, samplesRoom, type FittedSegment, type Samples } from './fit-handles.ts';
 import { held } from './hermite-cubic.ts';
 import { cross, distance, dot, lerp, norm, subtract } from './point.ts';
 import { line, tangentOn } from './segment.ts';

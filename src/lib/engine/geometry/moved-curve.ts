@@ -3,7 +3,7 @@ import { measured } from './accuracy.ts';
 import { valueAt, type Amount } from './amount.ts';
 import { laySpeed, lengthTo, parameterAt, speedRoom } from './arc-length.ts';
 import { evenLength, steps } from './even-lengths.ts';
-import type { SmoothCurve } from './fit-cubic.ts';
+import type { SmoothCurve } from './curve-sample.ts';
 import { segmentStarts } from './path.ts';
 import { lengthOf, outward, unit } from './point.ts';
 import { derivativeOn, pointOn, secondDerivativeOn, tangentOn } from './segment.ts';
