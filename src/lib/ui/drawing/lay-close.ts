@@ -33,6 +33,8 @@ export interface CloseOptions {
 	readonly perInch?: number;
 	/** The balance line to look at, the waist if there is one; else the middle of the edge. */
 	readonly at?: string;
+	/** A place to look at instead, of each edge that has it, in its piece's own mm. */
+	readonly places?: ReadonlyMap<string, Point>;
 	readonly before?: Draft;
 	readonly cut?: readonly CutPath[];
 	/** The lines that are to be cut on instead: what falls short of them is crossed out. */
@@ -61,7 +63,7 @@ export function layClose(draft: Draft, options: CloseOptions): Scene {
 	const { unit, width = 390, height = 232, perInch = 46, before, side = 'right' } = options;
 	const scale = perInch / 25.4;
 	const earlier = before && piecesBefore(before, draft);
-	const looked = options.edges.flatMap((name) => lookAt(draft, name, scale, side, options.at ?? 'waist', earlier));
+	const looked = options.edges.flatMap((name) => lookAt(draft, name, scale, options, earlier));
 	const [left, right] = [...looked].sort((a, b) => b.faces - a.faces);
 	const xs = right ? [width * 0.3, width * 0.7] : [width / 2];
 	const cuts = notchCounts(draft);
@@ -111,8 +113,7 @@ function lookAt(
 	draft: Draft,
 	name: string,
 	scale: number,
-	side: 'right' | 'left',
-	level: string,
+	{ side = 'right', at: level = 'waist', places }: CloseOptions,
 	earlier: ReadonlyMap<string, Piece> | undefined
 ): readonly Looked[] {
 	const [id, edgeId] = name.split('/');
@@ -128,7 +129,8 @@ function lookAt(
 	const lying = before && line ? before : piece;
 	const levels = lying.levels.filter((part) => part.level === level);
 	const ends = levels.flatMap((part) => levelSpan(lying, part)?.points ?? []).map((point) => movePoint(motion, point));
-	const on = ends.filter((point) => nearTo(path, point));
+	const place = places?.get(name);
+	const on = place ? [movePoint(motion, place)] : ends.filter((point) => nearTo(path, point));
 	return [
 		{
 			piece,

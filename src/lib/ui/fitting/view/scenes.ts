@@ -1,4 +1,5 @@
-import { seamsOf, sideOfName, undividedName } from '../../../engine/index.ts';
+import { findEdge, pointAt, seamsOf, sideOfName, undividedName } from '../../../engine/index.ts';
+import type { Point } from '../../../engine/index.ts';
 import { layClose } from '../../drawing/lay-close.ts';
 import { layTable } from '../../drawing/lay-table.ts';
 import { sceneStepped } from '../../drawing/scene-stepped.ts';
@@ -6,9 +7,11 @@ import type { Scene } from '../../drawing/scene.ts';
 import { targetOfIntent } from '../effect.ts';
 import { crossedBy, findLine, type LineBeside } from '../lines-across.ts';
 import { pinsOfEach } from '../pins-of-each.ts';
+import { readPlaceKey } from '../place-key.ts';
 import { edgesOfTarget } from '../targets.ts';
 import { field, type Typed } from '../typed.ts';
 import type { InHand } from './in-hand.ts';
+import { foundOn } from './spots.ts';
 
 export type SideShown = 'right' | 'left';
 
@@ -31,7 +34,27 @@ export function closeScene(held: InHand, side: SideShown): Scene | undefined {
 	const two = target?.of === 'edge' ? edges.slice(0, 1) : twoMates(edges);
 	return two.length === 0
 		? undefined
-		: layClose(held.after, { ...shared(held, side), edges: two, ...(line && { at: line.level }) });
+		: layClose(held.after, {
+				...shared(held, side),
+				edges: two,
+				...(line && { at: line.level }),
+				places: chosenPlace(held, two)
+			});
+}
+
+/** Where the place that is stepped lies on these edges, on the line as it was before. */
+function chosenPlace({ hand, onto }: InHand, edges: readonly string[]): ReadonlyMap<string, Point> {
+	const chosen = hand.pins?.allAlong ? undefined : hand.pins?.rows.find(({ here }) => here);
+	const place = chosen && readPlaceKey(chosen.key);
+	if (!place || !hand.target) return new Map();
+	const found = foundOn(onto, hand.target, place);
+	return new Map(
+		edges.flatMap((name) => {
+			const own = found.find(({ edge }) => edge === name || edge === undividedName(name));
+			const edge = own && findEdge(onto, own.edge)?.edge;
+			return edge ? [[name, pointAt(edge.path, own.s)] as const] : [];
+		})
+	);
 }
 
 /** The two layers of the first seam that a line across crosses; its one edge where it crosses none. */
