@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { parseAlteration } from '../../../src/lib/engine/index.ts';
-import { asAlterations, type AlterationRead } from '../../../src/lib/ui/fitting/read-alteration.ts';
+import { asAlterations, type AlterationRead } from '../../../src/lib/ui/fitting/form/read-alteration.ts';
 
 /** What was read of a form, which the page carries as it is: held to be word for word what the journal would make of it. */
 export function asWritten(read: AlterationRead): AlterationRead {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { carry, parseAlteration } from '../../../src/lib/engine/index.ts';
 import { handOf, withPlaces } from '../../../src/lib/ui/fitting/hand.ts';
-import { furtherPlaces, placeProblem, usualPlaces } from '../../../src/lib/ui/fitting/places-offered.ts';
+import { furtherPlaces, placeProblem, usualPlaces } from '../../../src/lib/ui/fitting/place/places-offered.ts';
 import { edgesOfTarget, targetsFor } from '../../../src/lib/ui/fitting/targets.ts';
 import { boxes, inch, jacket } from './drafts.ts';
 

@@ -5,7 +5,7 @@ import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
 import { lying } from '../drawing/pins-of-alteration.ts';
 import { dartName, edgeName, edgeOf } from '../fitting/feature-names.ts';
-import { placeInSentence } from '../fitting/place-words.ts';
+import { placeInSentence } from '../fitting/place/place-words.ts';
 import { leastMove, seamOfEdge } from './seam-moves.ts';
 
 type Comparison = ReturnType<typeof compare>;

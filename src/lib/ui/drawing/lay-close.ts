@@ -60,7 +60,7 @@ interface Looked {
  * the drawing ends. True to one scale, like the table.
  */
 export function layClose(draft: Draft, options: CloseOptions): Scene {
-	const { unit, width = 390, height = 232, perInch = 46, before, side = 'right' } = options;
+	const { unit, width = 390, height = 232, perInch = 46, before } = options;
 	const scale = perInch / 25.4;
 	const earlier = before && piecesBefore(before, draft);
 	const looked = options.edges.flatMap((name) => lookAt(draft, name, scale, options, earlier));

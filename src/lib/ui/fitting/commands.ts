@@ -2,8 +2,8 @@ import type { Unit } from '../../measure/units.ts';
 import { inch } from '../../measure/units.ts';
 import { parseLength } from '../../measure/parse-length.ts';
 import { readReadings } from '../../measure/readings.ts';
-import { placeKey, readPlaceKey, readPlaceKeys } from './place-key.ts';
-import { readingFields } from './read-readings.ts';
+import { placeKey, readPlaceKey, readPlaceKeys } from './place/place-key.ts';
+import { readingFields } from './form/read-readings.ts';
 import { field, lengthTyped, type Typed } from './typed.ts';
 
 /** One press of − or +: a sixteenth between the ticks of the rule, or a millimetre. */

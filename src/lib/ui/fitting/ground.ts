@@ -2,8 +2,8 @@ import type { AlterationBase, CheckOptions, Draft, Query } from '../../engine/in
 import type { Measured } from '../../measure/fold.ts';
 import type { Unit } from '../../measure/units.ts';
 import type { CutPath } from '../drawing/cut-path.ts';
-import type { EarlierTold } from './earlier.ts';
-import type { Recorded } from './form-of-alteration.ts';
+import type { EarlierTold } from './carried/earlier.ts';
+import type { Recorded } from './form/form-of-alteration.ts';
 
 /**
  * Everything that a fitting's drawings and words are computed from while something is in the hand: plain data, sent once by the

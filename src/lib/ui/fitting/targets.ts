@@ -1,11 +1,11 @@
 import { seamRun, undividedName } from '../../engine/index.ts';
 import type { Draft } from '../../engine/index.ts';
+import { bustPieces } from './across/bust-slash.ts';
+import { findLine, linesAcross, piecesNote } from './across/lines-across.ts';
 import type { Act } from './acts.ts';
 import { armholeEdges } from './armhole-edges.ts';
-import { bustPieces } from './bust-slash.ts';
 import { inSentence } from './casing.ts';
 import { dartName, dartOf, edgeName, edgeOf, pieceName, pieceOf, seamName, seamOf } from './feature-names.ts';
-import { findLine, linesAcross, piecesNote } from './lines-across.ts';
 import { layerNames } from './words/seam.ts';
 
 /** What an alteration is made to: a seam by its id, an edge or a dart by its whole name, a piece, a line across; never divided. */

@@ -6,7 +6,7 @@ import type { Unit } from '../../measure/units.ts';
 import { lying } from '../drawing/pins-of-alteration.ts';
 import { inSentence } from '../fitting/casing.ts';
 import { edgeOf, listed, seamName } from '../fitting/feature-names.ts';
-import { endNames } from '../fitting/place-words.ts';
+import { endNames } from '../fitting/place/place-words.ts';
 import { seamOfEdge } from '../compare/seam-moves.ts';
 import { letterOf } from '../version/query-rows.ts';
 import { clothLeft, clothOf, shortEdge, type Cloth } from './short-edge.ts';

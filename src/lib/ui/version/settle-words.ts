@@ -1,8 +1,8 @@
 import type { Draft, Query } from '../../engine/index.ts';
 import { formatLength } from '../../measure/format-length.ts';
 import type { Unit } from '../../measure/units.ts';
-import { alterationTitle } from '../fitting/alteration-words.ts';
 import { inSentence } from '../fitting/casing.ts';
+import { alterationTitle } from '../fitting/words/alteration.ts';
 import { layerNames } from '../fitting/words/seam.ts';
 
 type Way = Query['settle'][number];

@@ -7,7 +7,7 @@ import type { Unit } from '$lib/measure/units.ts';
 import { dayNear } from '$lib/ui/garment/day-near.ts';
 import { movesAlong } from '$lib/ui/garment/moves-along.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
-import { alterationWords, greatestAmount } from '$lib/ui/fitting/alteration-words.ts';
+import { alterationWords, greatestAmount } from '$lib/ui/fitting/words/alteration.ts';
 import { inSentence } from '$lib/ui/fitting/casing.ts';
 
 /** What each fitting did, the latest first: its alterations with the greatest amount of each. */

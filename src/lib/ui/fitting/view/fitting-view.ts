@@ -1,4 +1,4 @@
-import type { Problems } from '../form-parts.ts';
+import type { Problems } from '../form/form-parts.ts';
 import { targetsFor } from '../targets.ts';
 import { field, type Typed } from '../typed.ts';
 import { inHand, type InHand, type NotThere } from './in-hand.ts';

@@ -1,13 +1,13 @@
 import { carry } from '../../../engine/index.ts';
 import type { AlterationBase, Draft, Query } from '../../../engine/index.ts';
-import { alterationTitle } from '../alteration-words.ts';
-import { carryEach, carryInHand, type CarriedOne } from '../carry-each.ts';
-import { formOfAlteration } from '../form-of-alteration.ts';
+import { carryEach, carryInHand, type CarriedOne } from '../carried/carry-each.ts';
+import { formOfAlteration } from '../form/form-of-alteration.ts';
+import { asAlterations, readAlteration, type FormRead } from '../form/read-alteration.ts';
 import type { GroundAlteration } from '../ground.ts';
 import { handOf, targetTyped, withPlaces, type Hand } from '../hand.ts';
-import { asAlterations, readAlteration, type FormRead } from '../read-alteration.ts';
 import { isThere, notThere } from '../targets.ts';
 import { field, type Typed } from '../typed.ts';
+import { alterationTitle } from '../words/alteration.ts';
 import type { KeptView } from './kept-view.ts';
 
 /** The alteration in the hand: its form as typed so far, and everything carried with it as if it were kept. */

@@ -1,6 +1,6 @@
 import { carry } from '../../../engine/index.ts';
 import type { Draft, Query } from '../../../engine/index.ts';
-import { carryEach, type CarriedOne } from '../carry-each.ts';
+import { carryEach, type CarriedOne } from '../carried/carry-each.ts';
 import type { FittingGround, GroundAlteration } from '../ground.ts';
 
 /** Everything that is kept, carried once: it stays while the alteration in the hand changes. */

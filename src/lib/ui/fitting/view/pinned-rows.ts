@@ -1,7 +1,7 @@
 import { inUnit } from '../../../measure/in-unit.ts';
 import { findAct } from '../acts.ts';
-import { alterationWords, greatestAmount } from '../alteration-words.ts';
 import type { GroundAlteration } from '../ground.ts';
+import { alterationWords, greatestAmount } from '../words/alteration.ts';
 import type { InHand } from './in-hand.ts';
 
 export type PinnedRow = ReturnType<typeof pinnedRows>[number];

@@ -1,9 +1,9 @@
 import { findEdge, findPlace, findPlaceOnSeam, nearestOn, seamRun, undividedName } from '../../../engine/index.ts';
 import type { Draft, Place, Point } from '../../../engine/index.ts';
 import { inch, type Unit } from '../../../measure/units.ts';
-import { placeKey } from '../place-key.ts';
-import { furtherPlaces } from '../places-offered.ts';
-import type { Along } from '../place-words.ts';
+import { placeKey } from '../place/place-key.ts';
+import { furtherPlaces } from '../place/places-offered.ts';
+import type { Along } from '../place/place-words.ts';
 import type { Target } from '../targets.ts';
 
 /** A tapped place is as far from a named one as the tape says: whole eighths of an inch, or half centimetres. */

@@ -1,5 +1,5 @@
 import { choosing } from '../choosing.ts';
-import { readShorthandLine } from '../shorthand-line.ts';
+import { readShorthandLine } from '../form/shorthand-line.ts';
 import { field, type Typed } from '../typed.ts';
 import type { KeptView } from './kept-view.ts';
 

@@ -10,7 +10,7 @@ import {
 import type { Draft, Place, Point } from '../../../engine/index.ts';
 import type { Scene, Spot } from '../../drawing/scene.ts';
 import type { PlaceRow } from '../hand.ts';
-import { readPlaceKey } from '../place-key.ts';
+import { readPlaceKey } from '../place/place-key.ts';
 import type { Target } from '../targets.ts';
 import type { InHand } from './in-hand.ts';
 import { placeSpoken } from './spoken-hand.ts';

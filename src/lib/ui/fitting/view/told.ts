@@ -4,11 +4,11 @@ import { findEasePreset } from '../../../measure/ease-ranges.ts';
 import { inUnit } from '../../../measure/in-unit.ts';
 import { easeRows } from '../../garment/ease-rows.ts';
 import { letterOf } from '../../version/query-rows.ts';
-import { alterationTitle } from '../alteration-words.ts';
-import { earlierWork } from '../earlier.ts';
-import { effectOf, sumOf, targetOfIntent } from '../effect.ts';
+import { earlierWork } from '../carried/earlier.ts';
+import { effectOf, sumOf, targetOfIntent } from '../carried/effect.ts';
 import type { FittingGround } from '../ground.ts';
 import { field } from '../typed.ts';
+import { alterationTitle } from '../words/alteration.ts';
 import type { InHand } from './in-hand.ts';
 
 /** Everything under “What it does”. */

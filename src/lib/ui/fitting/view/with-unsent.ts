@@ -1,5 +1,5 @@
+import { asAlterations, readAlteration } from '../form/read-alteration.ts';
 import type { FittingGround, GroundAlteration } from '../ground.ts';
-import { asAlterations, readAlteration } from '../read-alteration.ts';
 import { field, type Typed } from '../typed.ts';
 import { draftBefore } from './in-hand.ts';
 import { keptView } from './kept-view.ts';

@@ -1,10 +1,10 @@
 import type { Alteration, Draft } from '../../../engine/index.ts';
 import { equals, phrase, sayAmount, words, type Phrase, type PhrasePart } from '../../../measure/phrase.ts';
 import type { Unit } from '../../../measure/units.ts';
+import { heightInWords, lineOfCuts, type LineOfCuts, type SpreadCut } from '../across/line-of-cuts.ts';
+import { endInSentence } from '../across/lines-across.ts';
 import { atStart, inSentence } from '../casing.ts';
 import { dartName, listed, pieceName, pieceOf } from '../feature-names.ts';
-import { heightInWords, lineOfCuts, type LineOfCuts, type SpreadCut } from '../line-of-cuts.ts';
-import { endInSentence } from '../lines-across.ts';
 import { sayLength } from './along.ts';
 import { sidesInWords, type AlterationAmount, type Teller } from './told.ts';
 

@@ -2,7 +2,7 @@ import type { Draft, Place } from '../../../engine/index.ts';
 import { formatLength } from '../../../measure/format-length.ts';
 import type { Unit } from '../../../measure/units.ts';
 import { inSentence } from '../casing.ts';
-import { placeAsBound, placeInSentence, placeName, positionOf, type Along } from '../place-words.ts';
+import { placeAsBound, placeInSentence, placeName, positionOf, type Along } from '../place/place-words.ts';
 import type { AlterationAmount } from './told.ts';
 
 /** One pin with its act in words: the verb, then how much, then the way onto what. */

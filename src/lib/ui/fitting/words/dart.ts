@@ -4,7 +4,7 @@ import { directionOf } from '../../../measure/directions.ts';
 import type { Unit } from '../../../measure/units.ts';
 import { inSentence } from '../casing.ts';
 import { dartName, dartOf, edgeName, edgeOf } from '../feature-names.ts';
-import { placeInSentence } from '../place-words.ts';
+import { placeInSentence } from '../place/place-words.ts';
 import { sayLength } from './along.ts';
 import { sidesInWords, type Teller } from './told.ts';
 

@@ -1,7 +1,7 @@
 import type { Alteration } from '../../../engine/index.ts';
 import { inSentence } from '../casing.ts';
 import { dartName, edgeName, pieceName, pieceOf, seamName } from '../feature-names.ts';
-import { endNames, placeInSentence } from '../place-words.ts';
+import { endNames, placeInSentence } from '../place/place-words.ts';
 import { sayLength } from './along.ts';
 import { layerNames } from './seam.ts';
 import { sidesInWords, type Teller } from './told.ts';

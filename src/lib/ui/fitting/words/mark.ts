@@ -4,8 +4,8 @@ import { phrase, sayAmount, words, type Phrase } from '../../../measure/phrase.t
 import type { Unit } from '../../../measure/units.ts';
 import { atStart, inSentence } from '../casing.ts';
 import { edgeName, edgeOf, pieceName, pieceOf, wholeName } from '../feature-names.ts';
-import { bustPointOf, markName, sidewaysOf } from '../mark-places.ts';
-import { placeInSentence } from '../place-words.ts';
+import { bustPointOf, markName, sidewaysOf } from '../mark/mark-places.ts';
+import { placeInSentence } from '../place/place-words.ts';
 import { sayLength } from './along.ts';
 import { sidesInWords, type Teller } from './told.ts';
 

@@ -6,7 +6,7 @@ import { localDay } from '$lib/server/journal/store.ts';
 import { easeWords, roundChanges, roundWords } from '$lib/ui/compare/round-changes.ts';
 import { touchedBy } from '$lib/ui/compare/touched-by.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
-import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
+import { alterationTitle } from '$lib/ui/fitting/words/alteration.ts';
 import { atStart } from '$lib/ui/fitting/casing.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import { saidInTwo } from '$lib/ui/garment/said-in-two.ts';

@@ -6,7 +6,7 @@ import type { FittingWithContents, GarmentPage, Preview } from '$lib/server/jour
 import type { Alteration, Fitting } from '$lib/server/journal/records.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
 import { cutPaths } from '$lib/ui/drawing/cut-paths.ts';
-import { tellEarlier, type EarlierAlteration } from '$lib/ui/fitting/earlier.ts';
+import { tellEarlier, type EarlierAlteration } from '$lib/ui/fitting/carried/earlier.ts';
 import type { FittingGround, GroundAlteration } from '$lib/ui/fitting/ground.ts';
 import { fittingName } from '$lib/ui/garment/station-words.ts';
 import { captionOf } from './caption-of.ts';

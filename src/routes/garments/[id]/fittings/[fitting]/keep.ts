@@ -3,7 +3,7 @@ import type { Change, NewAlteration } from '$lib/server/journal/changes.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { Alteration } from '$lib/server/journal/records.ts';
 import { handCookie } from '$lib/ui/cookies.ts';
-import { readAlteration, type AlterationRead } from '$lib/ui/fitting/read-alteration.ts';
+import { readAlteration, type AlterationRead } from '$lib/ui/fitting/form/read-alteration.ts';
 import { field } from '$lib/ui/fitting/typed.ts';
 import { draftBefore } from '$lib/ui/fitting/view/in-hand.ts';
 import { keptView } from '$lib/ui/fitting/view/kept-view.ts';

@@ -2,7 +2,7 @@ import type { Unit } from '$lib/measure/units.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { GarmentPage } from '$lib/server/journal/pages.ts';
 import type { Alteration, Observation } from '$lib/server/journal/records.ts';
-import { alterationTitle } from '$lib/ui/fitting/alteration-words.ts';
+import { alterationTitle } from '$lib/ui/fitting/words/alteration.ts';
 
 /** How an alteration that was changed elsewhere meanwhile stands now, in words. */
 export function standsNow(

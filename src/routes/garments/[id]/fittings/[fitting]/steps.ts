@@ -4,7 +4,7 @@ import type { Unit } from '$lib/measure/units.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { GarmentPage } from '$lib/server/journal/pages.ts';
 import type { Steps } from '$lib/server/journal/records.ts';
-import { stepWords } from '$lib/ui/fitting/step-words.ts';
+import { stepWords } from '$lib/ui/fitting/words/step.ts';
 import { z } from 'zod';
 import { asked, backTo, doneOnce, refusedBy, wrong } from './asked.ts';
 import { foundFitting } from './found-fitting.ts';

@@ -4,8 +4,8 @@ import type { GarmentPage } from '$lib/server/journal/pages.ts';
 import type { Version } from '$lib/server/journal/records.ts';
 import { localDay } from '$lib/server/journal/store.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
-import { alterationTitle, alterationWords } from '$lib/ui/fitting/alteration-words.ts';
 import { atStart } from '$lib/ui/fitting/casing.ts';
+import { alterationTitle, alterationWords } from '$lib/ui/fitting/words/alteration.ts';
 import { fittingName, stationNotes } from '$lib/ui/garment/station-words.ts';
 import { saidOn } from '$lib/ui/version/said-on.ts';
 

@@ -7,8 +7,8 @@ import {
 	tapped,
 	type PhotoPoint,
 	type ShownSize
-} from '$lib/ui/fitting/photo-points.ts';
-import { nextToMark } from '$lib/ui/fitting/photos.ts';
+} from '$lib/ui/fitting/photos/photo-points.ts';
+import { nextToMark } from '$lib/ui/fitting/photos/photos.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
 import { dayWords } from '$lib/ui/day-words.ts';
 import { error, fail, redirect } from '@sveltejs/kit';

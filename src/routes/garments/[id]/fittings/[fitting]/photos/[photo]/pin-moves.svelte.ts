@@ -1,7 +1,7 @@
 import { applyAction, deserialize } from '$app/forms';
 import { invalidateAll } from '$app/navigation';
-import { nudged, onPicture, type Direction, type PhotoPoint } from '$lib/ui/fitting/photo-points.ts';
-import type { PhotoPinShown, PhotoShown } from '$lib/ui/fitting/photos.ts';
+import { nudged, onPicture, type Direction, type PhotoPoint } from '$lib/ui/fitting/photos/photo-points.ts';
+import type { PhotoPinShown, PhotoShown } from '$lib/ui/fitting/photos/photos.ts';
 
 /** A pin that is moved by keys is kept when it has rested for this long, in milliseconds. */
 const rest = 700;

@@ -1,0 +1,12 @@
+import type { Typed } from '../typed.ts';
+
+/** Fields of “Add a place”: asked of when its button is pressed, no part of what is typed. */
+const asking = /^new(Offset|Toward)?$/;
+
+/** The fields of a form as they stand in the page, with what its button says if one was pressed; empty ones left out. */
+export function typedForm(form: HTMLFormElement, button?: HTMLElement | null): Typed {
+	const fields = new FormData(form, button instanceof HTMLButtonElement && button.name !== '' ? button : undefined);
+	const all = [...fields].filter((one): one is [string, string] => typeof one[1] === 'string' && one[1].trim() !== '');
+	const adding = fields.get('do') === 'add';
+	return Object.fromEntries(all.filter(([name]) => adding || !asking.test(name)));
+}
