@@ -11,7 +11,7 @@ import { fitCubic } from './fit-cubic.ts';
 import { fitHandles, sampled, samplesRoom, type FittedSegment } from './fit-handles.ts';
 import { held, hermiteCubic } from './hermite-cubic.ts';
 import { merged, type HeldStretch, type HeldSamples } from './merge-cubics.ts';
-import { distance, midpoint, scale } from './point.ts';
+import { distance, scale } from './point.ts';
 import type { Cubic, Point } from './types.ts';
 
 const deepest = 12;
@@ -52,9 +52,7 @@ export function fitSmooth(
 		let from = u0;
 		while (next < joints.length && joints[next] <= u0 + beside) next++;
 		for (; next < joints.length && joints[next] < u1 - beside; next++) {
-			// Where a turn was passed over its sides lie a little apart: halfway, from whichever end it is walked.
-			const joint = midpoint(curve.pointAt(joints[next], 'before'), curve.pointAt(joints[next], 'after'));
-			start = stretch(from, joints[next], start, joint, first);
+			start = stretch(from, joints[next], start, curve.jointAt(joints[next]), first);
 			from = joints[next];
 		}
 		start = stretch(from, u1, start, curve.pointAt(u1), first);

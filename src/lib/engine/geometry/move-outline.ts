@@ -8,7 +8,7 @@
 import { timesAmount, valueAt, type Amount } from './amount.ts';
 import { offsetPath } from './offset.ts';
 import { meet, type Meeting } from './meet.ts';
-import { movedPoint } from './moved-curve.ts';
+import { movedHalfway, movedPoint } from './moved-curve.ts';
 import { distance, midpoint } from './point.ts';
 import { roomFor } from './room-for.ts';
 import { endTangent, pathEnd, pathLength, pathStart, pointAt, portion, startTangent, straight } from './path.ts';
@@ -242,8 +242,7 @@ function assemble(edge: Path, stretches: readonly JoinedStretch[], move: EdgeMov
 /** Where a place inside a stretch goes: at a turn that was passed over halfway between its two sides, as the line does. */
 function movedWithin(edge: Path, amount: Amount, s: number, { from, to }: Stretch): Point {
 	if (s <= from + measured) return movedPoint(edge, amount, s, 'after');
-	const before = movedPoint(edge, amount, s, 'before');
-	return s >= to - measured ? before : midpoint(before, movedPoint(edge, amount, s, 'after'));
+	return s >= to - measured ? movedPoint(edge, amount, s, 'before') : movedHalfway(edge, amount, s);
 }
 
 function samePlace(a: Point, b: Point): boolean {

@@ -4,10 +4,23 @@ import { valueAt, type Amount } from './amount.ts';
 import { laySpeed, lengthTo, parameterAt, speedRoom } from './arc-length.ts';
 import { evenLength, steps } from './even-lengths.ts';
 import type { SmoothCurve } from './curve-sample.ts';
+import { jointsOf } from './joints.ts';
 import { segmentStarts } from './path.ts';
-import { lengthOf, outward, unit } from './point.ts';
+import { lengthOf, midpoint, outward, unit } from './point.ts';
 import { derivativeOn, pointOn, secondDerivativeOn, tangentOn } from './segment.ts';
 import type { Cubic, Path, Point, Segment } from './types.ts';
+
+/** Whether the path turns at arc length s. */
+function isTurn(path: Path, s: number): boolean {
+	for (const joint of jointsOf(path)) if (Math.abs(joint.s - s) <= measured) return true;
+	return false;
+}
+
+/** The point that arc length s moves to: at a turn halfway between those that its two sides move to. */
+export function movedHalfway(path: Path, amount: Amount, s: number): Point {
+	const before = movedPoint(path, amount, s, 'before');
+	return isTurn(path, s) ? midpoint(before, movedPoint(path, amount, s, 'after')) : before;
+}
 
 /** The point that arc length s moves to. */
 export function movedPoint(path: Path, amount: Amount, s: number, side: 'before' | 'after' = 'before'): Point {
@@ -62,7 +75,12 @@ export function movedCurve(path: Path, amount: Amount, first: number): SmoothCur
 		return [(along * vx + slope * vy) / span, (along * vy - slope * vx) / span];
 	};
 	return {
-		pointAt: (u, side = u <= first ? 'after' : 'before') => pointIn(segmentIndex(starts, u, side), u),
+		pointAt: (u) => pointIn(segmentIndex(starts, u, u <= first ? 'after' : 'before'), u),
+		jointAt(u) {
+			const index = segmentIndex(starts, u, 'before');
+			const before = pointIn(index, u);
+			return isTurn(path, u) ? midpoint(before, pointIn(segmentIndex(starts, u, 'after'), u)) : before;
+		},
 		velocityAt,
 		tangentAt(u, side) {
 			const velocity = velocityAt(u, side);
