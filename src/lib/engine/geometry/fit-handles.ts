@@ -67,7 +67,9 @@ export function fitHandles(
 	const shortest = longest / 60;
 	first.set(ts);
 	let before = Infinity;
-	let [least, bestA, bestB] = [Infinity, a, b];
+	let least = Infinity;
+	let bestA = a;
+	let bestB = b;
 	for (let round = 0; round < iterations; round++) {
 		layCubic(start, end, out, into, a, b);
 		let aa = 0;
@@ -117,7 +119,11 @@ export function fitHandles(
 			break;
 		}
 		before = missed;
-		if (missed < least) [least, bestA, bestB] = [missed, a, b];
+		if (missed < least) {
+			least = missed;
+			bestA = a;
+			bestB = b;
+		}
 		// A touch of damping keeps nearly straight curves, whose handles hardly matter, where they are.
 		const damping = 1e-9 + 1e-7 * (aa + bb);
 		const determinant = (aa + damping) * (bb + damping) - ab * ab;

@@ -47,7 +47,8 @@ export function fitSmooth(
 	let start = curve.pointAt(breaks[0]);
 	let next = 0;
 	for (let i = 0; i + 1 < breaks.length; i++) {
-		const [u0, u1] = [breaks[i], breaks[i + 1]];
+		const u0 = breaks[i];
+		const u1 = breaks[i + 1];
 		const first = pile.length;
 		let from = u0;
 		while (next < joints.length && joints[next] <= u0 + beside) next++;
@@ -120,7 +121,8 @@ export function fitSmooth(
 			ys[i] = i % 2 ? lists.ys[at + (i >> 1)] : halfway.ys[i >> 1];
 			ts[i] = (i + 1) / (sampled + 1);
 		}
-		const [a, b] = [distance(from, control1), distance(control2, to)];
+		const a = distance(from, control1);
+		const b = distance(control2, to);
 		const found = fitHandles(
 			room,
 			from,

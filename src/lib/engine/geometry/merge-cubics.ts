@@ -32,15 +32,18 @@ export function merged(
 	accuracy: number
 ): HeldStretch | undefined {
 	if (one.segment.kind === 'line' && other.segment.kind === 'line') return mergedLines(one, other, lists);
-	const [h1, h2] = [lastHandle(one.segment), firstHandle(other.segment)];
-	const share = h1 / (h1 + h2);
+	const h1 = lastHandle(one.segment);
+	const share = h1 / (h1 + firstHandle(other.segment));
 	if (!(share > 0 && share < 1)) return undefined;
 	const { from: start } = one.segment;
 	const { from: joint, to: end } = other.segment;
 	const m = 1 - share;
 	const first = reach(start, control(one.segment, 'first'), 1 / share);
 	const last = reach(end, control(other.segment, 'last'), 1 / m);
-	const [k0, k1, k2, k3] = [m * m * m, 3 * m * m * share, 3 * m * share * share, share * share * share];
+	const k0 = m * m * m;
+	const k1 = 3 * m * m * share;
+	const k2 = 3 * m * share * share;
+	const k3 = share * share * share;
 	const x = k0 * start[0] + k1 * first[0] + k2 * last[0] + k3 * end[0] - joint[0];
 	const y = k0 * start[1] + k1 * first[1] + k2 * last[1] + k3 * end[1] - joint[1];
 	if (!(x * x + y * y <= (hopeless * accuracy) ** 2)) return undefined;
@@ -55,7 +58,8 @@ export function merged(
 		room.ys[held + 1 + i] = lists.ys[other.at + i];
 		room.ts[held + 1 + i] = share + m * lists.ts[other.at + i];
 	}
-	[room.xs[held], room.ys[held]] = joint;
+	room.xs[held] = joint[0];
+	room.ys[held] = joint[1];
 	room.ts[held] = share;
 	const found = fitHandles(
 		room,

@@ -32,7 +32,8 @@ export function roomFor(path: Path, amount: Amount, greatest: number): number {
 			const t = (i + 0.5) / curvatureSamples;
 			factor = Math.min(factor, roomAt(t, curvatureOn(segment, t)));
 		}
-		for (const t of [0, 1]) if (!isCusp(segment, t)) factor = Math.min(factor, roomAt(t, curvatureOn(segment, t)));
+		if (!isCusp(segment, 0)) factor = Math.min(factor, roomAt(0, curvatureOn(segment, 0)));
+		if (!isCusp(segment, 1)) factor = Math.min(factor, roomAt(1, curvatureOn(segment, 1)));
 		for (const t of slowestOn(segment)) {
 			const stands = isCusp(segment, t);
 			if (!(stands && isEnd(t))) factor = Math.min(factor, roomAt(t, stands ? Infinity : curvatureOn(segment, t)));
