@@ -3,7 +3,7 @@ import { dartLegs } from '../draft/dart-legs.ts';
 import { findDart, findEdge, findFoldDart, findPiece, findSeam, splitName } from '../draft/find.ts';
 import { edgeStitchedLength } from '../draft/length.ts';
 import { remembered } from '../geometry/memo.ts';
-import { garmentRounds } from '../draft/round.ts';
+import { garmentRounds, type Round } from '../draft/round.ts';
 import { runLength } from '../draft/seam.ts';
 import type { Draft, Seam } from '../draft/types.ts';
 import { undividedName, undividedSeam } from '../draft/undivided-name.ts';
@@ -52,23 +52,35 @@ function roundChanges(before: Draft, after: Draft): { level: string; change: num
 	const was = garmentRounds(before);
 	const changes: { level: string; change: number }[] = [];
 	for (const now of garmentRounds(after)) {
-		const same = was.filter((one) => one.level === now.level && one.limb === now.limb);
-		const old = same.find((one) => one.side === now.side) ?? same[0];
-		const change = now.round - (old?.round ?? 0);
+		const change = now.round - (sameRound(was, now)?.round ?? 0);
 		if (Math.abs(change) > noChange) changes.push({ level: now.level, change });
 	}
 	return changes;
 }
 
+/** The round at the same level, on the same side where it has one, else the first. */
+function sameRound(rounds: readonly Round[], { level, limb, side }: Round): Round | undefined {
+	let first: Round | undefined;
+	for (const one of rounds) {
+		if (one.level !== level || one.limb !== limb) continue;
+		if (one.side === side) return one;
+		first ??= one;
+	}
+	return first;
+}
+
 /** The other seams whose sides have another length; those of pieces that are the same are not asked. */
 function neighbourChanges(before: Draft, after: Draft, named: string | undefined) {
-	const changed = new Set<string>();
-	for (const piece of after.pieces) if (findPiece(before, piece.id) !== piece) changed.add(piece.id);
+	const changed: string[] = [];
+	for (let i = 0; i < after.pieces.length; i++) {
+		const piece = after.pieces[i];
+		if (before.pieces[i] !== piece && findPiece(before, piece.id) !== piece) changed.push(piece.id);
+	}
 	const changes: { seam: string; side: 'a' | 'b'; change: number }[] = [];
 	for (const seam of after.seams) {
 		const undivided = undividedSeam(seam);
 		const old = findSeam(before, seam.id) ?? findSeam(before, undivided);
-		if (!old || (old === seam && !piecesOf(seam).some((id) => changed.has(id)))) continue;
+		if (!old || (old === seam && !piecesOf(seam).some((id) => changed.includes(id)))) continue;
 		if (named === undivided) continue;
 		for (const side of ['a', 'b'] as const) {
 			const run = seam[side];

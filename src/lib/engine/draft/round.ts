@@ -25,8 +25,13 @@ export const garmentRounds: (draft: Draft) => readonly Round[] = remembered((dra
 		for (const level of levelNames(piece)) {
 			const width = levelWidth(piece, level);
 			if (width === undefined) continue;
-			const known = rounds.find((one) => one.level === level && one.limb === limb && one.side === side);
-			if (known) known.round += width * times;
+			let at = 0;
+			while (
+				at < rounds.length &&
+				!(rounds[at].level === level && rounds[at].limb === limb && rounds[at].side === side)
+			)
+				at++;
+			if (at < rounds.length) rounds[at].round += width * times;
 			else rounds.push({ level, limb, side, round: width * times });
 		}
 	}
