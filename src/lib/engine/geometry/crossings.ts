@@ -180,8 +180,8 @@ export function lineCrossings(path: Path, p: Point, q: Point, accuracy: number):
 	}
 	if (found.length + stretches.length === 0) return [];
 	const awayFrom = (point: Point) => ux * (point[1] - p[1]) - uy * (point[0] - p[0]);
-	const apart = stretches.length === 0 && areApart(found);
-	return (apart ? found : onLineOnce(path, found, stretches, awayFrom, accuracy)).map(({ s, point }) => ({
+	const apart = stretches.length === 0 ? ofJointsOnce(found, accuracy) : undefined;
+	return (apart ?? onLineOnce(path, found, stretches, awayFrom, accuracy)).map(({ s, point }) => ({
 		s,
 		u: (point[0] - p[0]) * ux + (point[1] - p[1]) * uy,
 		point
@@ -198,10 +198,20 @@ function onLineAt(path: Path, index: number, t: number, touch: boolean, accuracy
 	return { s: lengthAt(path, index, t, accuracy), point: pointOn(path[index], t), touch };
 }
 
-/** Whether what was found is in order, and each too far from the one before to be the same. */
-function areApart(found: readonly OnLine[]): boolean {
-	for (let i = 1; i < found.length; i++) if (!(found[i].s - found[i - 1].s > oneTouch)) return false;
-	return true;
+/**
+ * What was found, in order, where it is plain: a joint on the line, found from both sides, once, and all else far apart. Undefined where
+ * it is not.
+ */
+function ofJointsOnce(found: readonly OnLine[], accuracy: number): readonly OnLine[] | undefined {
+	const kept: OnLine[] = [];
+	for (const one of found) {
+		const last = kept[kept.length - 1];
+		const apart = last ? one.s - last.s : Infinity;
+		if (apart > oneTouch) kept.push(one);
+		else if (Math.abs(apart) > 4 * accuracy) return undefined;
+		else if (last.touch && !one.touch) kept[kept.length - 1] = one;
+	}
+	return kept;
 }
 
 /** Whether a cubic whose control points lie so far from a line comes nearer all the way, crosses, and goes away all the way. */
