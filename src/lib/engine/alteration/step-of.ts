@@ -9,25 +9,43 @@ import type { Draft, Seam } from '../draft/types.ts';
 import { undividedName, undividedSeam } from '../draft/undivided-name.ts';
 import type { AlterationBase, Outcome, Step } from './types.ts';
 
-/** What an alteration did, as the two drafts tell. */
+/**
+ * What an alteration did, as the two drafts tell. Each part is worked out when it is first asked for: of a long history most steps
+ * are never told.
+ */
 export function stepOf(
 	before: Draft,
 	after: Draft,
 	changed: Exclude<Outcome, { refused: unknown }>['touched'],
 	alteration: AlterationBase
 ): Step {
-	const touched = changed.map(({ feature, greatestMove }) => ({
-		feature,
-		before: measureOf(before, feature) ?? measureOf(before, undividedName(feature)) ?? 0,
-		after: measureOf(after, feature) ?? 0,
-		greatestMove
-	}));
+	const touched = once(() =>
+		changed.map(({ feature, greatestMove }) => ({
+			feature,
+			before: measureOf(before, feature) ?? measureOf(before, undividedName(feature)) ?? 0,
+			after: measureOf(after, feature) ?? 0,
+			greatestMove
+		}))
+	);
+	const round = once(() => (after === before ? [] : roundChanges(before, after)));
+	const neighbours = once(() => (after === before ? [] : neighbourChanges(before, after, seamOf(alteration))));
 	return {
 		alteration: alteration.id,
-		touched,
-		round: after === before ? [] : roundChanges(before, after),
-		neighbours: after === before ? [] : neighbourChanges(before, after, seamOf(alteration))
+		get touched() {
+			return touched();
+		},
+		get round() {
+			return round();
+		},
+		get neighbours() {
+			return neighbours();
+		}
 	};
+}
+
+function once<T>(work: () => T): () => T {
+	let done: { readonly value: T } | undefined;
+	return () => (done ??= { value: work() }).value;
 }
 
 /** The seam that it is made to: a piece may go by the same id. */
