@@ -1,4 +1,4 @@
-import { expect, test, type Browser, type Page } from '@playwright/test';
+import { expect, test, type APIRequestContext, type Browser, type Page } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
 import { fittingShown, type FittingShown } from '../support/fitting-shown.ts';
 import { ownServer } from '../support/own-server.ts';
@@ -6,6 +6,13 @@ import { ownServer } from '../support/own-server.ts';
 const server = ownServer();
 
 const ready = (page: Page) => page.getByRole('button', { name: 'Closer' }).first().waitFor();
+
+/** A fitting begun, and its side seam in the hand to be taken in; so much of it at the waist already. */
+async function sideInHand(page: Page, request: APIRequestContext, waist?: string): Promise<void> {
+	const fitting = await beginFitting(page, request, server.address());
+	await page.goto(`${fitting}?act=took-in&seam=side${waist ? `&amount.level:waist=${waist}` : ''}`);
+	await ready(page);
+}
 
 /** Presses buttons of the hand one after another within one task of the page, so that the thumb never rests between. */
 const press = (page: Page, ...names: readonly string[]) =>
@@ -56,9 +63,7 @@ test('in the frame of a step the amount, the line, the pin and the sum are new, 
 	page,
 	request
 }) => {
-	const fitting = await beginFitting(page, request, server.address());
-	await page.goto(`${fitting}?act=took-in&seam=side&amount.level:waist=1/16`);
-	await ready(page);
+	await sideInHand(page, request, '1/16');
 	await press(page, 'More, Waist line');
 	await expect(page.getByText('1/8″ on each layer = 1/4″ at this seam = 1/2″ round the waist').first()).toBeAttached();
 	await expect(busy(page)).toHaveCount(0);
@@ -89,9 +94,7 @@ test('in the frame of a step the amount, the line, the pin and the sum are new, 
 });
 
 test('what is sent between two steps is of the newest amount @scripting', async ({ page, request }) => {
-	const fitting = await beginFitting(page, request, server.address());
-	await page.goto(`${fitting}?act=took-in&seam=side`);
-	await ready(page);
+	await sideInHand(page, request);
 	await page.evaluate(async () => {
 		const button = (name: string) => document.querySelector<HTMLButtonElement>(`button[aria-label="${name}"]`)!;
 		for (let i = 0; i < 5; i++) {
@@ -109,9 +112,7 @@ test('the rest is told at once when the keyboard goes elsewhere, and spoken when
 	page,
 	request
 }) => {
-	const fitting = await beginFitting(page, request, server.address());
-	await page.goto(`${fitting}?act=took-in&seam=side&amount.level:waist=1/16`);
-	await ready(page);
+	await sideInHand(page, request, '1/16');
 	await page.getByRole('button', { name: 'More, Waist line' }).click();
 	await expect(busy(page)).toHaveCount(0);
 	const counts = await page.evaluate(async () => {

@@ -82,24 +82,17 @@ export function fitHandles(
 			foot(samples, i, ts, ts);
 			const t = ts[i];
 			const m = 1 - t;
-			const d0 = 3 * m * m;
-			const d1 = 6 * m * t;
-			const d2 = 3 * t * t;
-			const k0 = m * m * m;
-			const k1 = d0 * t;
-			const k2 = 3 * m * t * t;
-			const k3 = t * t * t;
-			const vx = d0 * k[4] + d1 * k[5] + d2 * k[6];
-			const vy = d0 * k[13] + d1 * k[14] + d2 * k[15];
+			const vx = slopeAt(t, 4);
+			const vy = slopeAt(t, 13);
 			const speed = Math.sqrt(vx * vx + vy * vy) || 1;
 			const nx = vy / speed;
 			const ny = -vx / speed;
-			const awayX = xs[i] - (k0 * k[0] + k1 * k[1] + k2 * k[2] + k3 * k[3]);
-			const awayY = ys[i] - (k0 * k[9] + k1 * k[10] + k2 * k[11] + k3 * k[12]);
+			const awayX = xs[i] - placeAt(t, 0);
+			const awayY = ys[i] - placeAt(t, 9);
 			const residual = awayX * nx + awayY * ny;
 			missed = Math.max(missed, Math.abs(residual));
-			const ga = k1 * (out[0] * nx + out[1] * ny);
-			const gb = -k2 * (into[0] * nx + into[1] * ny);
+			const ga = 3 * m * m * t * (out[0] * nx + out[1] * ny);
+			const gb = -3 * m * t * t * (into[0] * nx + into[1] * ny);
 			aa += ga * ga;
 			ab += ga * gb;
 			bb += gb * gb;
@@ -196,34 +189,34 @@ function farthest(samples: Samples, which: readonly number[], known: number, eno
 		const i = which[j];
 		foot(samples, i, ts, feet);
 		const t = feet[i];
-		const m = 1 - t;
-		const k0 = m * m * m;
-		const k1 = 3 * m * m * t;
-		const k2 = 3 * m * t * t;
-		const k3 = t * t * t;
-		const x = k0 * k[0] + k1 * k[1] + k2 * k[2] + k3 * k[3] - xs[i];
-		const y = k0 * k[9] + k1 * k[10] + k2 * k[11] + k3 * k[12] - ys[i];
+		const x = placeAt(t, 0) - xs[i];
+		const y = placeAt(t, 9) - ys[i];
 		worst = Math.max(worst, Math.sqrt(x * x + y * y));
 		if (worst > enough) break;
 	}
 	return worst;
 }
 
+/** One coordinate of the cubic at t, from its four control points in `k`. */
+function placeAt(t: number, at: number): number {
+	const m = 1 - t;
+	return m * m * m * k[at] + 3 * m * m * t * k[at + 1] + 3 * m * t * t * k[at + 2] + t * t * t * k[at + 3];
+}
+
+/** How fast it changes there, from the three steps between them. */
+function slopeAt(t: number, at: number): number {
+	const m = 1 - t;
+	return 3 * m * m * k[at] + 6 * m * t * k[at + 1] + 3 * t * t * k[at + 2];
+}
+
 /** One Newton step of a sample's parameter towards the foot of its perpendicular, kept inside [0, 1]. */
 function foot({ xs, ys }: Samples, i: number, seen: Float64Array, found: Float64Array): void {
 	const t = seen[i];
 	const m = 1 - t;
-	const d0 = 3 * m * m;
-	const d1 = 6 * m * t;
-	const d2 = 3 * t * t;
-	const k0 = m * m * m;
-	const k1 = d0 * t;
-	const k2 = 3 * m * t * t;
-	const k3 = t * t * t;
-	const awayX = k0 * k[0] + k1 * k[1] + k2 * k[2] + k3 * k[3] - xs[i];
-	const awayY = k0 * k[9] + k1 * k[10] + k2 * k[11] + k3 * k[12] - ys[i];
-	const vx = d0 * k[4] + d1 * k[5] + d2 * k[6];
-	const vy = d0 * k[13] + d1 * k[14] + d2 * k[15];
+	const awayX = placeAt(t, 0) - xs[i];
+	const awayY = placeAt(t, 9) - ys[i];
+	const vx = slopeAt(t, 4);
+	const vy = slopeAt(t, 13);
 	const bendX = 6 * m * k[7] + 6 * t * k[8];
 	const bendY = 6 * m * k[16] + 6 * t * k[17];
 	const slope = vx * vx + awayX * bendX + (vy * vy + awayY * bendY);

@@ -55,14 +55,13 @@ function across(before: Polyline, after: Polyline, s: number, over: boolean): Ac
 	return { s, from, to: nearest.point, sTo: nearest.s, move: dot(minus(nearest.point, from), outOf(along, over)) };
 }
 
+interface Strokes {
+	readonly text: string;
+	readonly count: number;
+}
+
 /** Slanted strokes from line to line and `past` px beyond each; the wider the band, the more upright. */
-function hatch(
-	before: Polyline,
-	after: Polyline,
-	start: number,
-	end: number,
-	over: boolean
-): { text: string; count: number } {
+function hatch(before: Polyline, after: Polyline, start: number, end: number, over: boolean): Strokes {
 	const strokes: [Point, Point][] = [];
 	for (let s = start + strokeEvery / 2; s < end; s += strokeEvery) {
 		const here = across(before, after, s, over);
@@ -76,13 +75,7 @@ function hatch(
 }
 
 /** One zigzag between the two lines, a turn on each by turns. */
-function zigzag(
-	before: Polyline,
-	after: Polyline,
-	start: number,
-	end: number,
-	over: boolean
-): { text: string; count: number } {
+function zigzag(before: Polyline, after: Polyline, start: number, end: number, over: boolean): Strokes {
 	const turns: Point[] = [];
 	for (let s = start, i = 0; s <= end; s += strokeEvery, i++) {
 		const here = across(before, after, s, over);
