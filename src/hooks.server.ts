@@ -18,6 +18,9 @@ import { redirect } from '@sveltejs/kit';
 import type { Handle, HandleServerError, ServerInit } from '@sveltejs/kit';
 import { mkdirSync } from 'node:fs';
 
+/** What an open fitting asks again and again: whether anything was changed on another device. */
+const asksByItself = '/garments/[id]/fittings/[fitting]/now';
+
 let journal: Journal | undefined;
 
 /**
@@ -55,7 +58,8 @@ export const handle: Handle = async ({ event, resolve }) => {
 					{
 						address: event.getClientAddress(),
 						headers: event.request.headers,
-						token: event.cookies.get(deviceCookie)
+						token: event.cookies.get(deviceCookie),
+						byItself: event.request.method === 'GET' && event.route.id === asksByItself
 					},
 					journal.access
 				);

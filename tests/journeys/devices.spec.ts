@@ -1,6 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import Database from 'better-sqlite3';
 import config from '../../playwright.config.ts';
+import { journalFile } from '../../src/lib/server/journal-file.ts';
 import { demoGarment } from '../support/demo-garment.ts';
 import { ownServer } from '../support/own-server.ts';
 
@@ -72,14 +74,43 @@ test('another device is turned away until a passphrase is set on the machine its
 	await expect(page).toHaveURL(/\/sign-in/);
 });
 
-test('the sign-in holds no script’s hand, leads to no other site, slows down, and what is shown is kept by no cache @desktop @scripting', async ({
-	page,
-	request
-}) => {
+/** On the machine itself, whether one was set before or not. */
+async function setPassphrase(page: Page) {
 	await page.goto(`${own()}/devices`);
 	await page.getByRole('textbox', { name: /passphrase/i }).fill(words);
 	await page.getByRole('button', { name: /^(Set|Change) it$/ }).click();
 	await expect(page.getByText('one is set')).toBeVisible();
+}
+
+test('a fitting left open on a device asks what others did, and is signed out for want of use all the same @desktop @scripting', async ({
+	page,
+	request
+}) => {
+	await setPassphrase(page);
+	await page.goto(`${fromNetwork()}/sign-in`);
+	await signIn(page, words);
+	await page.waitForURL(`${fromNetwork()}/`);
+	await page.goto(`${fromNetwork()}${await demoGarment(request, own())}/fittings/new`);
+	await page.getByRole('button', { name: 'Begin the fitting' }).click();
+	await page.waitForURL(/\/fittings\/(?!new\b)[^/]+$/);
+	const asks = `${page.url()}/now`;
+	const journal = new Database(journalFile(server.journal()));
+	const used = () => journal.prepare('select seen_at from sign_ins where ended_at is null').pluck().all();
+	const anHourAgo = new Date(Date.now() - 3_600_000).toISOString();
+	journal.prepare('update sign_ins set seen_at = ?').run(anHourAgo);
+	for (let asked = 0; asked < 2; asked++)
+		expect((await page.waitForResponse((answer) => answer.url() === asks)).status()).toBe(200);
+	expect(used()).toEqual([anHourAgo]);
+	await page.getByRole('link', { name: /Took in a seam/ }).click();
+	await expect.poll(used).not.toEqual([anHourAgo]);
+	journal.close();
+});
+
+test('the sign-in holds no script’s hand, leads to no other site, slows down, and what is shown is kept by no cache @desktop @scripting', async ({
+	page,
+	request
+}) => {
+	await setPassphrase(page);
 
 	const host = new URL(fromNetwork()).host;
 	// Each request says itself what the device holds, so that none is sent what an earlier one was given.

@@ -45,6 +45,17 @@ test('it ends after twelve hours without use, counted from the last', () => {
 	expect(access.signIns()).toEqual([]);
 });
 
+test('a page that asks by itself is no use of the device: it is signed out under it', () => {
+	const { access, later } = atHand();
+	const { token, signIn } = access.signIn('a tablet', '192.168.1.30');
+	for (let hour = 1; hour <= 12; hour++) {
+		later(hours);
+		expect(access.signedIn(token, '192.168.1.30', true)).toEqual(signIn);
+	}
+	later(1);
+	expect(access.signedIn(token, '192.168.1.30', true)).toBeUndefined();
+});
+
 test('one is signed out and the others stay; all are signed out together', () => {
 	const { access } = atHand();
 	const [one, two] = [access.signIn('a phone', '192.168.1.30'), access.signIn('a tablet', '192.168.1.31')];

@@ -8,6 +8,8 @@ import { freePort } from './free-port.ts';
 interface OwnServer {
 	/** Its address once it listens; the same however often it was started. */
 	readonly address: () => string;
+	/** The folder of its journal. */
+	readonly journal: () => string;
 	/** Ends it without warning, as a machine does whose battery is empty. */
 	readonly kill: () => Promise<void>;
 	/** Starts it again on the same port and journal. */
@@ -56,5 +58,5 @@ export function ownServer(...words: readonly string[]): OwnServer {
 		await end('SIGTERM');
 		rmSync(journal, { recursive: true, force: true });
 	});
-	return { address: () => address, kill: () => end('SIGKILL'), startAgain: start };
+	return { address: () => address, journal: () => journal, kill: () => end('SIGKILL'), startAgain: start };
 }

@@ -6,7 +6,7 @@ export interface SignIn {
 	readonly id: string;
 	/** In words: “a phone with Android, Firefox”. */
 	readonly device: string;
-	/** On the network, when it was last heard of. */
+	/** On the network, when it was last used. */
 	readonly address: string;
 	readonly beganAt: Instant;
 	readonly seenAt: Instant;
@@ -20,11 +20,11 @@ export interface Access {
 	/** Signs a device in. `token` is what the device holds: 32 random bytes in base64url, kept nowhere else. */
 	signIn(device: string, address: string): { readonly token: string; readonly signIn: SignIn };
 	/**
-	 * The device that holds this, noted as seen now; `signed-out` where somebody signed it out, undefined where it was not heard
-	 * of for twelve hours or never signed in.
+	 * The device that holds this, noted as used now unless it asks `byItself`; `signed-out` where somebody signed it out, undefined
+	 * where it was not used for twelve hours or never signed in.
 	 */
-	signedIn(token: string, address: string): SignIn | 'signed-out' | undefined;
-	/** Every device that is signed in, the one heard of last first. */
+	signedIn(token: string, address: string, byItself?: boolean): SignIn | 'signed-out' | undefined;
+	/** Every device that is signed in, the one used last first. */
 	signIns(): readonly SignIn[];
 	signOut(id: string): void;
 	signOutAll(): void;

@@ -13,6 +13,8 @@ export interface Knock {
 	readonly headers: Headers;
 	/** What the device holds, from its cookie. */
 	readonly token?: string;
+	/** An open page asks by itself, and nobody may be there: that is no use of the device. */
+	readonly byItself?: boolean;
 }
 
 /** The cookie that a signed-in device holds. Sent with nothing that begins on another site, and out of reach of scripts. */
@@ -27,9 +29,9 @@ export const deviceCookieOptions = {
 	maxAge: 7 * 24 * 60 * 60
 } as const;
 
-export function visitorOf({ address, headers, token }: Knock, access: Access): Visitor {
+export function visitorOf({ address, headers, token, byItself }: Knock, access: Access): Visitor {
 	if (isThisMachine(address, headers)) return { kind: 'this-machine' };
-	const signIn = token === undefined ? undefined : access.signedIn(token, plainAddress(address));
+	const signIn = token === undefined ? undefined : access.signedIn(token, plainAddress(address), byItself);
 	if (signIn === undefined || signIn === 'signed-out') return { kind: 'stranger', signedOut: signIn === 'signed-out' };
 	return { kind: 'device', signIn };
 }

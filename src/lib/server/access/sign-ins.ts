@@ -4,13 +4,13 @@ import { passphrase, signIns } from '../database/schema/access.ts';
 import type { Store } from '../journal/store.ts';
 import type { Access, SignIn } from './access.ts';
 
-/** A device that is not heard of for so long is no longer signed in, in ms: twelve hours. */
+/** A device that is not used for so long is no longer signed in, in ms: twelve hours. */
 const longestIdle = 12 * 60 * 60_000;
 
 /** How long it is remembered that a device was signed out, in ms: thirty days. */
 const remembered = 30 * 24 * 60 * 60_000;
 
-/** That a device is seen is written down once a minute at the most, in ms. */
+/** That a device is used is written down once a minute at the most, in ms. */
 const noted = 60_000;
 
 const hashOf = (token: string): string => createHash('sha256').update(token).digest('hex');
@@ -54,7 +54,7 @@ export function accessOf({ db, newId, now }: Store): Access {
 				.run();
 			return { token, signIn };
 		},
-		signedIn(token, address) {
+		signedIn(token, address, byItself = false) {
 			const row = db
 				.select()
 				.from(signIns)
@@ -64,7 +64,7 @@ export function accessOf({ db, newId, now }: Store): Access {
 			if (row.endedAt !== null) return 'signed-out';
 			if (row.seenAt < before(longestIdle)) return undefined;
 			const instant = now();
-			if (row.seenAt > before(noted) && row.address === address) return shown(row);
+			if (byItself || (row.seenAt > before(noted) && row.address === address)) return shown(row);
 			db.update(signIns).set({ seenAt: instant, address }).where(eq(signIns.id, row.id)).run();
 			return { ...shown(row), seenAt: instant, address };
 		},
