@@ -7,6 +7,7 @@ import { keepGivenPassphrase } from '$lib/server/access/given-passphrase.ts';
 import { turnedAway } from '$lib/server/access/turned-away.ts';
 import demoDraft from '$lib/intake/demo-draft.json';
 import { fillDemo } from '$lib/server/demo.ts';
+import { isBrokenOff } from '$lib/server/http/broken-off.ts';
 import { errorSentence } from '$lib/server/http/error-sentence.ts';
 import { setHeaders } from '$lib/server/http/headers.ts';
 import { mayChange } from '$lib/server/http/same-origin.ts';
@@ -75,7 +76,7 @@ export const handle: Handle = async ({ event, resolve }) => {
 /** A sentence for the page; for our own mistakes also a line in the log under the same id. */
 export const handleError: HandleServerError = ({ error, event, status }) => {
 	const id = shortId();
-	if (status < 500) return { message: errorSentence(status, id) };
+	if (status < 500 || isBrokenOff(error)) return { message: errorSentence(status, id) };
 	console.error(`[${id}] ${event.request.method} ${event.url.pathname}`, error);
 	return { message: errorSentence(status, id), id };
 };
