@@ -11,7 +11,6 @@ import { plainBodiceFile } from '../support/plain-bodice.ts';
 const points = 72 / 25.4;
 
 test('from a draft of one’s own to the lining pattern', async ({ page, request }, info) => {
-	test.setTimeout(150_000);
 	const name = `Travelling bodice, ${info.project.name}`;
 	const garment = await bringIn(page, name);
 	await cutToile(page, garment);

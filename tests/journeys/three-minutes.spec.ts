@@ -48,7 +48,6 @@ test('a whole fitting is logged on a phone in under three minutes of thumb and t
 	page,
 	request
 }) => {
-	test.setTimeout(120_000);
 	await beginFitting(page, request, server.address());
 	await page.getByRole('button', { name: 'Closer' }).first().waitFor();
 	const hand = thumb();
