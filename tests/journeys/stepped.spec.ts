@@ -133,3 +133,40 @@ test('the rest is told at once when the keyboard goes elsewhere, and spoken when
 		'Side seam, under-arm to front. Waist line, in 3/16 inch. 3/4 inch round the waist.'
 	);
 });
+
+test('a button that is pressed is worked out ahead, and does what it says when it is let go, or nothing elsewhere @scripting @desktop', async ({
+	page,
+	request
+}) => {
+	await sideInHand(page, request, '1/16');
+	const amount = page.getByLabel('Waist line, how much', { exact: true });
+	const pressed = async (name: string) => {
+		await page.getByRole('button', { name, exact: true }).hover();
+		await page.mouse.down();
+	};
+	// Let go elsewhere: it was no tap.
+	await pressed('More, Waist line');
+	await page.mouse.move(5, 5);
+	await page.mouse.up();
+	await expect(amount).toHaveValue('1/16');
+	await expect(busy(page)).toHaveCount(0);
+	await pressed('More, Waist line');
+	await page.mouse.up();
+	await expect(amount).toHaveValue('1/8');
+	// So long that the thumb rests in between, and what was worked out ahead is of a page that is shown no more.
+	await pressed('More, Waist line');
+	await expect(busy(page)).toHaveCount(0);
+	await page.mouse.up();
+	await expect(amount).toHaveValue('3/16');
+	// Pressed, and something else typed by the keyboard before it is let go: the newest is what counts.
+	await pressed('More, Waist line');
+	await amount.evaluate((field: HTMLInputElement) => {
+		field.value = '1/2';
+		field.dispatchEvent(new Event('input', { bubbles: true }));
+	});
+	await page.mouse.up();
+	await expect(amount).toHaveValue('9/16');
+	await expect(
+		page.getByText('9/16″ on each layer = 1 1/8″ at this seam = 2 1/4″ round the waist').first()
+	).toBeAttached();
+});

@@ -49,7 +49,7 @@ export function layThin(draft: Draft, options: ThinOptions): Scene {
 	const layout = lay(scale);
 	const clear = clearance();
 	const cuts = notchCounts(draft);
-	const drawn = layout.placed.map((placed) => drawPiece({ ...placed, cuts, selected: [], thin: true, clear }));
+	const drawn = layout.placed.map((placed) => drawPiece({ ...placed, cuts, selected: [], thin: true }, clear));
 	const right = Math.max(0, ...layout.placed.map(({ box }) => box.right));
 	const foot = layout.bottom + 9;
 	return {

@@ -1,6 +1,6 @@
-import { flatten, levelSpan, movePath, movePoint, nearestOn, outlineOf, pathLength, pointAt } from './engine.ts';
+import { flatten, levelSpan, movePoint, nearestOn, outlineOf, pathLength, pointAt } from './engine.ts';
 import type { Box, Motion, Path, Piece, Point } from './engine.ts';
-import { linesBefore } from './answering.ts';
+import { linesBefore, type LineBefore } from './answering.ts';
 import { bandsBetween } from './bands.ts';
 import { centreLine } from './centre-line.ts';
 import type { Clearance } from './clearance.ts';
@@ -9,7 +9,8 @@ import { dartScenes, laidDarts, sameDart } from './darts.ts';
 import type { LaidDart } from './darts.ts';
 import { moved } from './frame.ts';
 import { partedLine } from './moved-lines.ts';
-import { pathText, pointsText, strokesText } from './path-text.ts';
+import { laidPath, type LaidPath } from './laid-path.ts';
+import { pointsText, strokesText } from './path-text.ts';
 import { cutWords } from './piece-words.ts';
 import { pointMark, type PlacedMark } from './point-marks.ts';
 import type { Band, PieceScene } from './scene.ts';
@@ -34,8 +35,6 @@ export interface PlacedPiece {
 	readonly thin: boolean;
 	/** The part of the drawing that words are to stand in, px; all of it if left out. */
 	readonly window?: Box;
-	/** What is drawn so far: its lines are added, so that words and pins keep off them. */
-	readonly clear: Clearance;
 }
 
 /** What later steps need of a piece that has been drawn, in px. */
@@ -56,56 +55,62 @@ const weights = { stitching: 3, cutting: 1, fine: 1.5, dots: 1 } as const;
 /** A notch reaches this far out, px, or to the cutting line. */
 const snip = 9;
 
-/** The lines of one piece in their codes; words and pins are set afterwards, when all lines are there. */
-export function drawPiece(placed: PlacedPiece): DrawnPiece {
-	const { piece, before, motion, beforeMotion, cut, wanted, thin, clear } = placed;
+/**
+ * The lines of one piece in their codes; words and pins are set afterwards, when all lines are there. `clear`: what is drawn so far;
+ * its lines are added, so that words and pins keep off them. Absent where none are to be set.
+ */
+export function drawPiece(placed: PlacedPiece, clear?: Clearance): DrawnPiece {
+	const { piece, before, motion, beforeMotion, cut, wanted, thin } = placed;
 	const over = turnsOver(motion);
-	const outline = movePath(motion, outlineOf(piece));
-	const beforeOutline = before && movePath(beforeMotion, outlineOf(before));
-	const pairs = laidPairs(placed);
-	const cutPath = cut && movePath(motion, cut);
-	const wantedPath = wanted && movePath(motion, wanted);
-	const short = cutPath && wantedPath && fallsShort(cutPath, wantedPath);
-	const flat = flatten(outline, 0.3);
+	const outline = laidPath(outlineOf(piece), motion);
+	const beforeOutline = before && laidPath(outlineOf(before), beforeMotion);
+	const lines = before ? linesBefore(before, piece) : [];
+	const pairs = new Map(lines.map(({ edge, path }) => [edge, laidPath(path, beforeMotion)]));
+	const cutPath = cut && laidPath(cut, motion);
+	const wantedPath = wanted && laidPath(wanted, motion);
+	const short = cutPath && wantedPath && fallsShort(cutPath.path, wantedPath.path);
+	const flat = flatten(outline.path, 0.3);
 
-	clear.take([...flat, flat[0]], weights.stitching);
-	if (beforeOutline) clear.take(flatten(beforeOutline, 0.3), weights.stitching);
-	if (cutPath) clear.take(flatten(cutPath, 0.3), weights.cutting);
+	clear?.take([...flat, flat[0]], weights.stitching);
+	if (beforeOutline) clear?.take(flatten(beforeOutline.path, 0.3), weights.stitching);
+	if (cutPath) clear?.take(flatten(cutPath.path, 0.3), weights.cutting);
 
 	const edges = new Map<string, { after: Path; before: Path }>();
 	const bands: Band[] = [];
 	const text = { stitching: '', after: '', before: '', folds: '', hooks: '', halo: '', centre: '' };
 	for (const edge of piece.edges) {
 		const name = `${piece.id}/${edge.id}`;
-		const after = movePath(motion, edge.path);
-		const was = pairs.get(edge.id);
-		edges.set(name, { after, before: was ?? after });
+		const after = laidPath(edge.path, motion);
+		const was = pairs.get(edge.id) ?? after;
+		edges.set(name, { after: after.path, before: was.path });
 		const parted =
-			was && beforeOutline && pathText(was) !== pathText(after) ? partedLine(after, beforeOutline, was) : undefined;
-		const whole = parted === undefined ? pathText(after) : parted.kept;
+			beforeOutline && was.text !== after.text ? partedLine(after.path, beforeOutline.path, was.path) : undefined;
+		const whole = parted === undefined ? after.text : parted.kept;
 		if (edge.kind === 'fold') text.folds += whole;
 		else text.stitching += whole;
-		if (edge.kind === 'fold') text.hooks += strokesText(foldHooks(after, over));
+		if (edge.kind === 'fold') text.hooks += strokesText(foldHooks(after.path, over));
 		if (parted) {
 			text.after += parted.moved;
-			text.before += partedLine(was!, outline, after).moved;
-			if (!thin) bands.push(...bandsOf(name, { edge: edge.path, motion, was: was!, after, over }));
+			text.before += partedLine(was.path, outline.path, after.path).moved;
+			if (!thin) bands.push(...bandsOf(name, { edge: edge.path, motion, was, after: after.path, over }));
 		}
-		if (placed.selected.includes(name)) text.halo += pathText(after);
+		if (placed.selected.includes(name)) text.halo += after.text;
 		if (!thin) text.centre += centreLine(piece, edge, motion);
 	}
-	text.before += goneEdges(placed, outline);
+	text.before += goneEdges(placed, lines, outline.path);
 
 	const darts = laidDarts(piece, motion);
-	for (const dart of darts) for (const leg of [dart.one, dart.other]) clear.take(flatten(leg, 0.3), weights.stitching);
+	if (clear)
+		for (const dart of darts)
+			for (const leg of [dart.one, dart.other]) clear.take(flatten(leg, 0.3), weights.stitching);
 	const was = before && laidDarts(before, beforeMotion);
 	const grain = piece.grain && !thin ? shownGrain(moved(motion, piece.grain), flat) : undefined;
-	if (grain) clear.take(grain, weights.fine);
+	if (grain) clear?.take(grain, weights.fine);
 	const balance = thin ? [] : spansOf(piece, motion);
-	for (const span of balance) clear.take(span, weights.dots);
-	for (const mark of piece.marks) if (!thin) clear.take([movePoint(motion, mark.at)], 12);
+	for (const span of balance) clear?.take(span, weights.dots);
+	for (const mark of piece.marks) if (!thin) clear?.take([movePoint(motion, mark.at)], 12);
 
-	const cloth = beforeOutline && before !== piece ? [pathText(beforeOutline, true)] : [];
+	const cloth = beforeOutline && before !== piece ? [closed(beforeOutline)] : [];
 	return {
 		placed,
 		edges,
@@ -115,8 +120,8 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 		scene: {
 			id: piece.id,
 			title: `${piece.name}, ${cutWords(piece)}`,
-			...(cutPath && { strip: pathText(cutPath, true) }),
-			cloth: [...cloth, pathText(outline, true)],
+			...(cutPath && { strip: closed(cutPath) }),
+			cloth: [...cloth, closed(outline)],
 			balance: balance.map((span) => pointsText(span)).join(''),
 			centre: text.centre,
 			darts: dartScenes(darts, was),
@@ -124,14 +129,14 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 			...(grain && { grain: { path: grainLine(grain[0], grain[1]) } }),
 			bands,
 			before: text.before,
-			cutting: cutPath ? pathText(cutPath, true) : '',
-			...(wantedPath && { wanted: pathText(wantedPath, true) }),
+			cutting: cutPath ? closed(cutPath) : '',
+			...(wantedPath && { wanted: closed(wantedPath) }),
 			...(short && { short }),
 			stitching: text.stitching,
 			after: text.after,
 			folds: text.folds,
 			hooks: text.hooks,
-			notches: thin ? '' : notchesText(placed, cutPath, over),
+			notches: thin ? '' : notchesText(placed, { cut: cutPath?.path, over, clear }),
 			marks: thin ? '' : piece.marks.map((mark) => pointMark(laidMark(mark, motion))).join(''),
 			words: [],
 			...(!thin && { motion }),
@@ -140,11 +145,13 @@ export function drawPiece(placed: PlacedPiece): DrawnPiece {
 				: piece.edges.map((edge) => ({
 						edge: `${piece.id}/${edge.id}`,
 						name: `${piece.name}, ${edge.name}`,
-						path: pathText(movePath(motion, edge.path))
+						path: laidPath(edge.path, motion).text
 					}))
 		}
 	};
 }
+
+const closed = ({ text }: LaidPath): string => `${text}Z`;
 
 function laidMark({ kind, at, to }: Piece['marks'][number], motion: Motion): PlacedMark {
 	return { kind, at: movePoint(motion, at), ...(to && { to: movePoint(motion, to) }) };
@@ -158,17 +165,16 @@ interface MovedEdge {
 	readonly edge: Path;
 	readonly motion: Motion;
 	/** px. */
-	readonly was: Path;
+	readonly was: LaidPath;
 	readonly after: Path;
 	readonly over: boolean;
 }
 
 function bandsOf(name: string, { edge, motion, was, after, over }: MovedEdge): readonly Band[] {
-	const text = pathText(was);
 	const found = known.get(edge);
-	if (found && found.was === text && found.motion.every((one, i) => one === motion[i])) return found.bands;
-	const bands = bandsBetween(name, was, after, over);
-	known.set(edge, { was: text, motion, bands });
+	if (found && found.was === was.text && found.motion.every((one, i) => one === motion[i])) return found.bands;
+	const bands = bandsBetween(name, was.path, after, over);
+	known.set(edge, { was: was.text, motion, bands });
 	return bands;
 }
 
@@ -184,19 +190,13 @@ function shownGrain([from, to]: readonly Point[], outline: readonly Point[]): re
 	return [start, plus(start, times(along, Math.min(longest, distance(start, end))))];
 }
 
-/** Each edge of the piece as it was, by the id that it has now, px. */
-function laidPairs({ before, piece, beforeMotion }: PlacedPiece): ReadonlyMap<string, Path> {
-	const lines = before ? linesBefore(before, piece) : [];
-	return new Map(lines.map(({ edge, path }) => [edge, movePath(beforeMotion, path)]));
-}
-
 /** Old edges that no edge of the piece answers to any more. */
-function goneEdges({ before, piece, beforeMotion }: PlacedPiece, outline: Path): string {
+function goneEdges({ before, beforeMotion }: PlacedPiece, lines: readonly LineBefore[], outline: Path): string {
 	if (!before) return '';
-	const answered = new Set(linesBefore(before, piece).map(({ was }) => was));
+	const answered = new Set(lines.map(({ was }) => was));
 	return before.edges
 		.filter((edge) => !answered.has(edge))
-		.map((edge) => partedLine(movePath(beforeMotion, edge.path), outline).moved)
+		.map((edge) => partedLine(laidPath(edge.path, beforeMotion).path, outline).moved)
 		.join('');
 }
 
@@ -208,17 +208,23 @@ export function spansOf(piece: Piece, motion: Motion): readonly (readonly Point[
 	});
 }
 
-function notchesText({ piece, motion, cuts, clear }: PlacedPiece, cut: Path | undefined, over: boolean): string {
+interface Beside {
+	readonly cut: Path | undefined;
+	readonly over: boolean;
+	readonly clear: Clearance | undefined;
+}
+
+function notchesText({ piece, motion, cuts }: PlacedPiece, { cut, over, clear }: Beside): string {
 	return piece.notches
 		.map((notch) => {
 			const edge = piece.edges.find(({ id }) => id === notch.edge);
 			if (!edge) return '';
-			const path = movePath(motion, edge.path);
+			const { path } = laidPath(edge.path, motion);
 			const scale = pathLength(path) / pathLength(edge.path);
 			const s = notch.at * scale;
 			const room = cut ? nearestOn(cut, pointAt(path, s), 1e-3).distance : snip;
 			const strokes = notchStrokes(path, s, cuts.get(`${piece.id}/${notch.id}`) ?? 1, Math.min(snip, room), over);
-			for (const stroke of strokes) clear.take(stroke, weights.fine);
+			for (const stroke of strokes) clear?.take(stroke, weights.fine);
 			return strokesText(strokes);
 		})
 		.join('');

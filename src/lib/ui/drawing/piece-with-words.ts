@@ -4,8 +4,6 @@ import { drawPiece, type DrawnPiece, type PlacedPiece } from './piece-scene.ts';
 import { withWords } from './piece-words-placed.ts';
 import type { PieceScene } from './scene.ts';
 
-type Asked = Omit<PlacedPiece, 'clear'>;
-
 /** A piece with its words, and what it takes of the drawing's room. */
 export interface WordedPiece extends DrawnPiece {
 	readonly worded: PieceScene;
@@ -14,7 +12,7 @@ export interface WordedPiece extends DrawnPiece {
 
 /** How many drawings of one piece are kept at hand: on the table and close, right and left. */
 const most = 4;
-const drawn = new WeakMap<Piece, readonly { readonly asked: Asked; readonly piece: WordedPiece }[]>();
+const drawn = new WeakMap<Piece, readonly { readonly asked: PlacedPiece; readonly piece: WordedPiece }[]>();
 /** By what a scene shows of them. */
 const made = new WeakMap<PieceScene, WordedPiece>();
 
@@ -22,19 +20,17 @@ const made = new WeakMap<PieceScene, WordedPiece>();
  * A piece drawn with its words. Its words keep off its own lines alone, so that they stay where they are while another piece
  * changes; a piece that is asked for again as it was is not drawn again: under a stepped pin only its own two pieces are.
  */
-export function pieceWithWords(asked: Asked): WordedPiece {
+export function pieceWithWords(asked: PlacedPiece): WordedPiece {
 	const known = drawn.get(asked.piece) ?? [];
 	const same = known.find((one) => alike(one.asked, asked));
 	if (same) return same.piece;
 	const clear = clearance();
-	const lines = drawPiece({ ...asked, clear });
-	const piece = { ...lines, worded: withWords(lines), clear };
+	const lines = drawPiece(asked, clear);
+	const piece = { ...lines, worded: withWords(lines, clear), clear };
 	drawn.set(asked.piece, [{ asked, piece }, ...known.slice(0, most - 1)]);
 	made.set(piece.worded, piece);
 	return piece;
 }
-
-const untouched: Clearance = { take: () => {}, under: () => 0 };
 
 /**
  * A piece of a scene with its lines as they are now, where it lies already: for the frame of a step. Its words stay where they are,
@@ -43,7 +39,7 @@ const untouched: Clearance = { take: () => {}, under: () => 0 };
 export function pieceStepped(shown: PieceScene, piece: Piece, before: Piece | undefined): WordedPiece | undefined {
 	const last = made.get(shown);
 	if (!last || last.placed.piece === piece) return last;
-	const lines = drawPiece({ ...last.placed, piece, ...(before && { before }), clear: untouched });
+	const lines = drawPiece({ ...last.placed, piece, ...(before && { before }) });
 	const { words, grain } = shown;
 	const word = grain?.word;
 	const worded = {
@@ -56,7 +52,7 @@ export function pieceStepped(shown: PieceScene, piece: Piece, before: Piece | un
 	return stepped;
 }
 
-function alike(one: Asked, other: Asked): boolean {
+function alike(one: PlacedPiece, other: PlacedPiece): boolean {
 	return (
 		one.before === other.before &&
 		one.cut === other.cut &&
@@ -72,5 +68,5 @@ function alike(one: Asked, other: Asked): boolean {
 
 const sameNumbers = (one: readonly number[], other: readonly number[]) =>
 	one.length === other.length && one.every((number, i) => number === other[i]);
-const cutsOf = ({ piece, cuts }: Asked, notch: string) => cuts.get(`${piece.id}/${notch}`);
-const isSelected = ({ piece, selected }: Asked, edge: string) => selected.includes(`${piece.id}/${edge}`);
+const cutsOf = ({ piece, cuts }: PlacedPiece, notch: string) => cuts.get(`${piece.id}/${notch}`);
+const isSelected = ({ piece, selected }: PlacedPiece, edge: string) => selected.includes(`${piece.id}/${edge}`);

@@ -1,6 +1,6 @@
 import { movePath, pathLength, pointAt, tangentAt } from './engine.ts';
 import type { Box, Path, Point } from './engine.ts';
-import { boxAround, filled, grown, textWidth } from './clearance.ts';
+import { boxAround, filled, grown, textWidth, type Clearance } from './clearance.ts';
 import { isInside } from './is-inside.ts';
 import type { DrawnPiece } from './piece-scene.ts';
 import { cutWords } from './piece-words.ts';
@@ -16,20 +16,20 @@ const turnWithin = 150;
 const step = 6;
 
 /** The piece with its words: its name and how many are cut, “grain” along the grain line, “turn here” at a turned edge. */
-export function withWords(drawn: DrawnPiece): PieceScene {
+export function withWords(drawn: DrawnPiece, clear: Clearance): PieceScene {
 	const { scene } = drawn;
-	const name = nameWords(drawn);
-	const grainWord = grainWordOf(drawn);
+	const name = nameWords(drawn, clear);
+	const grainWord = grainWordOf(drawn, clear);
 	return {
 		...scene,
-		words: [...name, ...turnWords(drawn)],
+		words: [...name, ...turnWords(drawn, clear)],
 		...(scene.grain && { grain: { ...scene.grain, ...(grainWord && { word: grainWord }) } })
 	};
 }
 
 /** The name on one line where there is room, else a word to a line; as near the upper middle of the cloth as is clear. */
-function nameWords({ placed, outline }: DrawnPiece): readonly Word[] {
-	const { piece, clear } = placed;
+function nameWords({ placed, outline }: DrawnPiece, clear: Clearance): readonly Word[] {
+	const { piece } = placed;
 	const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
 	const whole = { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
 	const box = placed.window ? sharedBox(whole, grown(placed.window, -4)) : whole;
@@ -96,8 +96,7 @@ function cornersInside({ left, right, top, bottom }: Box, outline: readonly Poin
 }
 
 /** Beside the grain line, along it, clear of everything if it can be. */
-function grainWordOf({ placed, outline, grain }: DrawnPiece): Word | undefined {
-	const { clear } = placed;
+function grainWordOf({ outline, grain }: DrawnPiece, clear: Clearance): Word | undefined {
 	if (!grain) return undefined;
 	const [from, to] = grain;
 	const upright = Math.abs(to[1] - from[1]) > Math.abs(to[0] - from[0]);
@@ -120,8 +119,8 @@ function grainWordOf({ placed, outline, grain }: DrawnPiece): Word | undefined {
 }
 
 /** A turned edge is firm and says so, where the words have room just inside it. */
-function turnWords({ placed, outline }: DrawnPiece): readonly Word[] {
-	const { piece, motion, clear } = placed;
+function turnWords({ placed, outline }: DrawnPiece, clear: Clearance): readonly Word[] {
+	const { piece, motion } = placed;
 	const wide = textWidth('turn here', wordSize, false);
 	return piece.edges.flatMap((edge): Word[] => {
 		if (!edge.turn || edge.kind === 'fold') return [];

@@ -20,7 +20,7 @@ interface Sent {
 }
 
 /** Milliseconds of quiet before the address follows what is typed: browsers refuse to be told it a hundred times a minute. */
-const quiet = 250;
+const quiet = 600;
 
 /**
  * The alteration in the hand as it is on this page: what is typed, and everything that follows from it. As the server sent it at
@@ -60,11 +60,17 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 	/** Other fields of the same hand: as a step of what is shown, where they are one. */
 	function put(next: Typed) {
 		untrack(() => {
-			if (!live || !kept) return;
-			const table = !narrow || onScreen('.table .drawing');
-			steps.show(kept, next, live.steppedView(kept, next, steps.from(kept, view), { table }));
+			if (kept) steps.show(kept, next, step(next));
 		});
 		typed = next;
+	}
+
+	/** The step from what is shown to these fields, where it is one. */
+	function step(next: Typed): FittingView | undefined {
+		if (!live || !kept) return undefined;
+		const [module, all, shown] = [live, kept, steps.from(kept, view)];
+		const table = !narrow || onScreen('.table .drawing');
+		return steps.step(shown, next, () => module.steppedView(all, next, shown, { table }));
 	}
 
 	function draw(module: Live, all: KeptView, fields: Typed): FittingView | undefined {
@@ -145,7 +151,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		change({ ...view.typed, places: [...places, key].join(' '), here: key });
 	}
 
-	function step(from: readonly Typed[]): Typed | undefined {
+	function stepOf(from: readonly Typed[]): Typed | undefined {
 		field = '';
 		clearTimeout(timer);
 		timer = setTimeout(follow, quiet);
@@ -182,6 +188,10 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		/** What a button of the form asks for, with the fields as they are. */
 		command(fields: Typed) {
 			if (live) change(live.afterCommand(fields, sent().ground.unit));
+		},
+		/** The same while the finger still lies on the button: it is drawn, and shown when the finger is lifted. */
+		foresee(fields: Typed) {
+			if (live) step(live.afterCommand(fields, sent().ground.unit));
 		},
 		/** Steps a field (`amount.level:waist`) by so many steps; its place becomes the chosen one. */
 		stepBy(name: string, by: number) {
@@ -222,14 +232,14 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 			return future.length > 0;
 		},
 		undo() {
-			const last = step(past);
+			const last = stepOf(past);
 			if (!last) return;
 			future = [...future, typed];
 			past = past.slice(0, -1);
 			put(last);
 		},
 		redo() {
-			const next = step(future);
+			const next = stepOf(future);
 			if (!next) return;
 			past = [...past, typed];
 			future = future.slice(0, -1);

@@ -12,6 +12,7 @@ const rest = 120;
  */
 export function stepping() {
 	let drawn = $state.raw<{ readonly kept: KeptView; readonly typed: Typed; readonly view: FittingView }>();
+	let ahead: { readonly from: FittingView; readonly text: string; readonly view: FittingView | undefined } | undefined;
 	let ready: { readonly kept: KeptView; readonly sent: FittingView; readonly view: FittingView } | undefined;
 	let timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -19,6 +20,11 @@ export function stepping() {
 	function end() {
 		clearTimeout(timer);
 		drawn = undefined;
+	}
+
+	function restLater() {
+		clearTimeout(timer);
+		timer = setTimeout(end, rest);
 	}
 
 	return {
@@ -39,12 +45,22 @@ export function stepping() {
 		/** The step that was drawn of these fields, while the thumb is not at rest. */
 		of: (kept: KeptView, typed: Typed): FittingView | undefined =>
 			drawn?.kept === kept && drawn.typed === typed ? drawn.view : undefined,
+		/**
+		 * A step from what is shown, which `draw` draws. It may be asked for ahead, while the finger still lies on the button: the thumb
+		 * does not rest then, and the step is drawn already when the finger is lifted.
+		 */
+		step(from: FittingView, typed: Typed, draw: () => FittingView | undefined): FittingView | undefined {
+			const text = JSON.stringify(typed);
+			if (ahead?.from !== from || ahead.text !== text) ahead = { from, text, view: draw() };
+			if (drawn) restLater();
+			return ahead.view;
+		},
 		/** Shows a step until the next, or until the thumb rests; undefined: this change was none. */
 		show(kept: KeptView, typed: Typed, view: FittingView | undefined) {
 			end();
 			if (!view) return;
 			drawn = { kept, typed, view };
-			timer = setTimeout(end, rest);
+			restLater();
 		},
 		end
 	};

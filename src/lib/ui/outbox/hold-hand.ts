@@ -19,7 +19,7 @@ interface Hands {
 }
 
 /** How long the hand rests before it is saved, in ms: not at each letter. */
-const rest = 250;
+const rest = 600;
 
 /**
  * Saves what is in the hand at each step: in the browser at once, in the journal when the hand rests or the page is left. What the

@@ -1,4 +1,4 @@
-import { findPlaceOnSeam, levelsOf } from '../../../engine/index.ts';
+import { findPlaceOnSeam, levelsOf, remembered } from '../../../engine/index.ts';
 import type { Draft, Place } from '../../../engine/index.ts';
 import type { Unit } from '../../../measure/units.ts';
 import { seamOf } from '../feature-names.ts';
@@ -53,6 +53,12 @@ export function furtherPlaces(
 	taken: readonly string[],
 	unit: Unit
 ): readonly PlaceOffered[] {
+	return once(draft, along, unit, 'every', () => everyPlace(draft, along, unit)).filter(
+		({ key }) => !taken.includes(key)
+	);
+}
+
+function everyPlace(draft: Draft, along: Along, unit: Unit): readonly PlaceOffered[] {
 	const all: readonly Place[] = [
 		{ end: 'start' },
 		{ end: 'finish' },
@@ -62,14 +68,29 @@ export function furtherPlaces(
 	];
 	const there = offered(draft, along, all, unit);
 	// A notch on the waist line is the waist line: one place is offered once, by its first name.
-	const once = there.filter(({ at }, i) => !there.slice(0, i).some((one) => Math.abs(one.at - at) < samePlace));
-	return inOrder(once.filter(({ key }) => !taken.includes(key)));
+	return inOrder(there.filter(({ at }, i) => !there.slice(0, i).some((one) => Math.abs(one.at - at) < samePlace)));
 }
 
 /** The places of these keys that are there, in order along the line. */
 export function placesOf(draft: Draft, along: Along, keys: readonly string[], unit: Unit): readonly PlaceOffered[] {
 	const places = keys.map(readPlaceKey).filter((place) => place !== undefined);
-	return inOrder(offered(draft, along, places, unit));
+	return once(draft, along, unit, keys.join(' '), () => inOrder(offered(draft, along, places, unit)));
+}
+
+const known = remembered((_: Draft) => new Map<string, readonly PlaceOffered[]>());
+
+/** Places are asked for at each step of a pin, and are the same until something else is kept, or taken in the hand. */
+function once(
+	draft: Draft,
+	{ of, id }: Along,
+	unit: Unit,
+	asked: string,
+	find: () => readonly PlaceOffered[]
+): readonly PlaceOffered[] {
+	const key = [of, id, unit, asked].join(' ');
+	const found = known(draft).get(key) ?? find();
+	known(draft).set(key, found);
+	return found;
 }
 
 function offered(draft: Draft, along: Along, places: readonly Place[], unit: Unit): readonly PlaceOffered[] {
