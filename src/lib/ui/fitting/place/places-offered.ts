@@ -53,12 +53,20 @@ export function furtherPlaces(
 	taken: readonly string[],
 	unit: Unit
 ): readonly PlaceOffered[] {
-	return once(draft, along, unit, 'every', () => everyPlace(draft, along, unit)).filter(
-		({ key }) => !taken.includes(key)
-	);
+	return everyPlace(draft, along, unit).filter(({ key }) => !taken.includes(key));
 }
 
+const known = remembered((_: Draft) => new Map<string, readonly PlaceOffered[]>());
+
+/** Asked for at each step of a pin, and the same until something else is kept, or taken in the hand. */
 function everyPlace(draft: Draft, along: Along, unit: Unit): readonly PlaceOffered[] {
+	const line = [along.of, along.id, unit].join(' ');
+	const found = known(draft).get(line) ?? findEveryPlace(draft, along, unit);
+	known(draft).set(line, found);
+	return found;
+}
+
+function findEveryPlace(draft: Draft, along: Along, unit: Unit): readonly PlaceOffered[] {
 	const all: readonly Place[] = [
 		{ end: 'start' },
 		{ end: 'finish' },
@@ -74,23 +82,7 @@ function everyPlace(draft: Draft, along: Along, unit: Unit): readonly PlaceOffer
 /** The places of these keys that are there, in order along the line. */
 export function placesOf(draft: Draft, along: Along, keys: readonly string[], unit: Unit): readonly PlaceOffered[] {
 	const places = keys.map(readPlaceKey).filter((place) => place !== undefined);
-	return once(draft, along, unit, keys.join(' '), () => inOrder(offered(draft, along, places, unit)));
-}
-
-const known = remembered((_: Draft) => new Map<string, readonly PlaceOffered[]>());
-
-/** Places are asked for at each step of a pin, and are the same until something else is kept, or taken in the hand. */
-function once(
-	draft: Draft,
-	{ of, id }: Along,
-	unit: Unit,
-	asked: string,
-	find: () => readonly PlaceOffered[]
-): readonly PlaceOffered[] {
-	const key = [of, id, unit, asked].join(' ');
-	const found = known(draft).get(key) ?? find();
-	known(draft).set(key, found);
-	return found;
+	return inOrder(offered(draft, along, places, unit));
 }
 
 function offered(draft: Draft, along: Along, places: readonly Place[], unit: Unit): readonly PlaceOffered[] {
