@@ -10,31 +10,10 @@ import {
 } from '../../../../src/lib/engine/index.ts';
 import type { AlterationBase, Draft } from '../../../../src/lib/engine/index.ts';
 import { formOfAlteration } from '../../../../src/lib/ui/fitting/form/form-of-alteration.ts';
-import {
-	asAlterations,
-	readAlteration,
-	type AlterationRead
-} from '../../../../src/lib/ui/fitting/form/read-alteration.ts';
+import { asAlterations } from '../../../../src/lib/ui/fitting/form/read-alteration.ts';
 import type { Typed } from '../../../../src/lib/ui/fitting/typed.ts';
-import { asWritten } from '../as-written.ts';
 import { boxes, inch, jacket } from '../drafts.ts';
-
-function read(draft: Draft, typed: Typed, unit: 'in' | 'cm' = 'in'): AlterationRead {
-	const form = readAlteration(draft, typed, unit);
-	if ('problems' in form) throw new Error(JSON.stringify(form.problems));
-	return asWritten(form.read);
-}
-
-function problems(draft: Draft, typed: Typed): Readonly<Record<string, string>> {
-	const form = readAlteration(draft, typed, 'in');
-	return 'problems' in form ? form.problems : {};
-}
-
-function carried(draft: Draft, typed: Typed): Draft {
-	const done = carry(draft, asAlterations(read(draft, typed).intents), { queries: false });
-	expect(done.unplaced).toEqual([]);
-	return done.draft;
-}
+import { carriedTyped, problemsTyped, readTyped } from '../read-typed.ts';
 
 const fold = { act: 'folded-across', across: 'waist' } as const;
 const half = inch / 2;
@@ -84,7 +63,7 @@ const lengths = (draft: Draft) =>
 
 describe('a fold across, 2 1/2″ above the waist (The Dressmaker, part 4)', () => {
 	test('begins with every piece that the line crosses, at 63.5 mm, and shortens each by exactly as much', () => {
-		const { intents, act, measured } = read(panels, { ...fold, first: '1/2' });
+		const { intents, act, measured } = readTyped(panels, { ...fold, first: '1/2' });
 		expect({ act, measured }).toEqual({ act: 'folded-across', measured: 'whole-fold' });
 		expect(intents).toEqual([
 			{
@@ -100,13 +79,13 @@ describe('a fold across, 2 1/2″ above the waist (The Dressmaker, part 4)', () 
 				}))
 			}
 		]);
-		const after = carried(panels, { ...fold, first: '1/2' });
+		const after = carriedTyped(panels, { ...fold, first: '1/2' });
 		for (const length of lengths(after)) expect(length).toBeCloseTo(400 - half, 6);
 		for (const { difference } of walk(after)) expect(difference).toBeCloseTo(0, 6);
 	});
 
 	test('on the jacket every piece loses exactly that much from its line down, girths elsewhere and seams stay', () => {
-		const after = carried(jacket, { ...fold, first: '3/8' });
+		const after = carriedTyped(jacket, { ...fold, first: '3/8' });
 		for (const id of ['back', 'side-back', 'under-arm', 'front']) {
 			const [was, is] = [jacket, after].map((draft) => draft.pieces.find((piece) => piece.id === id)!);
 			// From the bust line, above the fold, down to the waist line, below it: 165.1 mm on the draft.
@@ -124,30 +103,30 @@ describe('a fold across, 2 1/2″ above the waist (The Dressmaker, part 4)', () 
 	});
 
 	test('a tuck is half as deep as what it takes out (Central Washington University, costume construction, ch. 17): 6 mm takes 12', () => {
-		const { intents, measured, readings } = read(panels, { ...fold, first: '6 mm', measured: 'one-layer' });
+		const { intents, measured, readings } = readTyped(panels, { ...fold, first: '6 mm', measured: 'one-layer' });
 		expect(measured).toBe('one-layer');
 		expect(readings.places[0]).toEqual({ at: { end: 'start' }, rightA: -6 });
 		expect((intents[0].cuts as { gapFrom: number }[])[0].gapFrom).toBeCloseTo(-12, 9);
-		const after = carried(panels, { ...fold, first: '6 mm', measured: 'one-layer' });
+		const after = carriedTyped(panels, { ...fold, first: '6 mm', measured: 'one-layer' });
 		for (const length of lengths(after)) expect(length).toBeCloseTo(388, 6);
 	});
 
 	test('another height, below the line, and pieces that are not ticked keep their length', () => {
 		const typed = { ...fold, ticked: 'yes', 'piece.back': 'yes', off: '2', offWay: 'below', first: '1/4' };
-		const { intents } = read(panels, typed);
+		const { intents } = readTyped(panels, typed);
 		expect(intents[0].cuts).toMatchObject([
 			{ piece: 'back', from: { level: 'waist', offset: -2 * inch }, keep: 'back/hem' }
 		]);
-		expect(lengths(carried(panels, typed)).map((mm) => Math.round(mm * 100) / 100)).toEqual([
+		expect(lengths(carriedTyped(panels, typed)).map((mm) => Math.round(mm * 100) / 100)).toEqual([
 			393.65, 393.65, 400, 400, 400, 400
 		]);
 	});
 
 	test('which part stays is the one with the grain line, or the one asked for', () => {
-		const keep = (typed: Typed) => (read(panels, typed).intents[0].cuts as { keep: string }[])[0].keep;
+		const keep = (typed: Typed) => (readTyped(panels, typed).intents[0].cuts as { keep: string }[])[0].keep;
 		expect(keep({ ...fold, first: '1/2' })).toBe('back/hem');
 		expect(keep({ ...fold, first: '1/2', stays: 'above' })).toBe('back/top');
-		const low = read(jacket, { ...fold, across: 'hip', first: '1/2' }).intents[0].cuts as { keep: string }[];
+		const low = readTyped(jacket, { ...fold, across: 'hip', first: '1/2' }).intents[0].cuts as { keep: string }[];
 		expect(low[0].keep).toBe('back/shoulder');
 	});
 });
@@ -165,7 +144,7 @@ describe('a wedge', () => {
 	});
 
 	test('fades straight over the pieces between, so that both layers of each seam get the same', () => {
-		const cuts = read(panels, tuck(16)).intents[0].cuts as { piece: string; gapFrom: number; gapTo: number }[];
+		const cuts = readTyped(panels, tuck(16)).intents[0].cuts as { piece: string; gapFrom: number; gapTo: number }[];
 		// 100 of 160 mm along, 6 of the 16 are left.
 		expect(cuts.map(({ piece, gapFrom, gapTo }) => [piece, gapFrom, gapTo])).toEqual([
 			['back', -16, expect.closeTo(-6, 9)],
@@ -175,7 +154,7 @@ describe('a wedge', () => {
 	});
 
 	test('a swayback tuck shortens the centre back and leaves the side seam (adjusted by 1/4 to 1″ in sewing books)', () => {
-		const after = carried(panels, tuck(16));
+		const after = carriedTyped(panels, tuck(16));
 		const [centreBack, , , side] = lengths(after);
 		const [centreBackWas, , , sideWas] = lengths(panels);
 		expect(side).toBeCloseTo(sideWas, 6);
@@ -191,7 +170,7 @@ describe('a wedge', () => {
 			pieces: [panel('back', 200)],
 			seams: [{ id: 'centre-back', name: 'Centre back', a: [{ edge: 'back/left' }], b: 'mirror' }]
 		});
-		const after = carried(one, { ...fold, shape: 'wedge', first: '10 mm', last: '0', stays: 'below' });
+		const after = carriedTyped(one, { ...fold, shape: 'wedge', first: '10 mm', last: '0', stays: 'below' });
 		const top = after.pieces[0].edges[0].path;
 		const [start, end] = [pointAt(top, 0), pointAt(top, pathLength(top))];
 		const turned = Math.atan2(Math.abs(end[1] - start[1]), end[0] - start[0]);
@@ -202,19 +181,19 @@ describe('a wedge', () => {
 
 describe('slashed and opened', () => {
 	test('lengthens every piece by the gap, and undoes a fold of the same', () => {
-		const opened = carried(panels, { act: 'slashed', across: 'waist', first: '1/2' });
+		const opened = carriedTyped(panels, { act: 'slashed', across: 'waist', first: '1/2' });
 		for (const length of lengths(opened)) expect(length).toBeCloseTo(400 + half, 6);
-		expect(read(panels, { act: 'slashed', across: 'waist', first: '1/2' }).measured).toBeNull();
+		expect(readTyped(panels, { act: 'slashed', across: 'waist', first: '1/2' }).measured).toBeNull();
 	});
 
 	test('half way between underarm and neck: back and front, each at its own height', () => {
-		const { intents } = read(jacket, { act: 'slashed', across: 'half-way', first: '1/4' });
+		const { intents } = readTyped(jacket, { act: 'slashed', across: 'half-way', first: '1/4' });
 		const cuts = intents[0].cuts as { piece: string; from: { edge: string }; to: { edge: string } }[];
 		expect(cuts.map(({ piece, from, to }) => [piece, from.edge, to.edge])).toEqual([
 			['back', 'back/centre-back', 'back/armhole'],
 			['front', 'front/armhole', 'front/front-edge']
 		]);
-		const after = carried(jacket, { act: 'slashed', across: 'half-way', first: '1/4' });
+		const after = carriedTyped(jacket, { act: 'slashed', across: 'half-way', first: '1/4' });
 		expect(stitchedLength(after, 'back/centre-back') - stitchedLength(jacket, 'back/centre-back')).toBeCloseTo(
 			inch / 4,
 			1
@@ -224,7 +203,11 @@ describe('slashed and opened', () => {
 
 	test('a sleeve goes round: at the elbow, 1/2″ at one seam to nothing at the other', () => {
 		const typed = { act: 'slashed', across: 'elbow', shape: 'wedge', first: '1/2', last: '0' };
-		const cuts = read(jacket, typed).intents[0].cuts as { gapFrom: number; gapTo: number; from: { edge: string } }[];
+		const cuts = readTyped(jacket, typed).intents[0].cuts as {
+			gapFrom: number;
+			gapTo: number;
+			from: { edge: string };
+		}[];
 		expect(cuts.map(({ gapFrom, gapTo }) => [gapFrom, gapTo])).toEqual([
 			[half, 0],
 			[0, half]
@@ -248,11 +231,11 @@ describe('what is wrong is said, with what would be right', () => {
 		[{ act: 'folded-across' }, 'across', 'Beside which line?'],
 		[{ act: 'folded-across', across: 'knee', first: '1/2' }, 'across', 'There is no line “knee” in this draft']
 	] as const)('%o', (typed, name, sentence) => {
-		expect(problems(panels, typed)[name]).toContain(sentence);
+		expect(problemsTyped(panels, typed)[name]).toContain(sentence);
 	});
 
 	test('a fold deeper than the piece is long is refused with the most that works', () => {
-		const { intents } = read(panels, { ...fold, first: '15' });
+		const { intents } = readTyped(panels, { ...fold, first: '15' });
 		const { unplaced } = carry(panels, asAlterations(intents), { queries: false });
 		expect(unplaced[0]).toMatchObject({ why: 'refused', code: 'fold-runs-off' });
 		const most = (unplaced[0].settle[0] as AlterationBase & { cuts: { gapFrom: number }[] }).cuts[0].gapFrom;
@@ -275,13 +258,13 @@ describe('what is wrong is said, with what would be right', () => {
 			],
 			seams: []
 		});
-		expect(problems(draft, { ...fold, first: '1/2', sides: 'right' }).sides).toContain('cut on the fold');
-		expect(stitchedLength(carried(draft, { ...fold, first: '1/2' }), 'back/right')).toBeCloseTo(400 - half, 6);
+		expect(problemsTyped(draft, { ...fold, first: '1/2', sides: 'right' }).sides).toContain('cut on the fold');
+		expect(stitchedLength(carriedTyped(draft, { ...fold, first: '1/2' }), 'back/right')).toBeCloseTo(400 - half, 6);
 	});
 });
 
 test('pinned, read later: the pieces and the line are kept without amounts', () => {
-	const { intents, readings } = read(panels, { ...fold, read: 'later' });
+	const { intents, readings } = readTyped(panels, { ...fold, read: 'later' });
 	expect((intents[0].cuts as object[])[0]).toEqual({
 		piece: 'back',
 		from: { edge: 'back/left', level: 'waist', offset: 63.5 },
@@ -293,14 +276,14 @@ test('pinned, read later: the pieces and the line are kept without amounts', () 
 });
 
 test('each side its own: two alterations, what is 0 on one side is not made there', () => {
-	const both = read(panels, { ...fold, sides: 'each', first: '1/2', leftFirst: '1/4' }).intents;
+	const both = readTyped(panels, { ...fold, sides: 'each', first: '1/2', leftFirst: '1/4' }).intents;
 	expect(both.map(({ on, cuts }) => [on, (cuts as { gapFrom: number }[])[0].gapFrom])).toEqual([
 		['right', -half],
 		['left', -half / 2]
 	]);
-	expect(read(panels, { ...fold, sides: 'each', first: '0', leftFirst: '1/4' }).intents.map(({ on }) => on)).toEqual([
-		'left'
-	]);
+	expect(
+		readTyped(panels, { ...fold, sides: 'each', first: '0', leftFirst: '1/4' }).intents.map(({ on }) => on)
+	).toEqual(['left']);
 });
 
 describe('put back into its form and read again it is the same alteration:', () => {
@@ -323,10 +306,10 @@ describe('put back into its form and read again it is the same alteration:', () 
 		['not read yet', panels, { ...fold, read: 'later' }]
 	] as const)('%s', (_, draft, typed) => {
 		for (const unit of ['in', 'cm'] as const) {
-			const first = read(draft, typed);
+			const first = readTyped(draft, typed);
 			const recorded = { ...first, intent: { ...first.intents[0], id: 'x' } };
 			const form = formOfAlteration(draft, recorded, unit)!;
-			const again = read(draft, 'read' in typed ? { ...form, read: 'later' } : form, unit);
+			const again = readTyped(draft, 'read' in typed ? { ...form, read: 'later' } : form, unit);
 			expect(again.intents[0]).toEqual(
 				JSON.parse(JSON.stringify(first.intents[0]), (_name, value: unknown) =>
 					typeof value === 'number' ? expect.closeTo(value, 2) : value

@@ -1,20 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { readAlteration, type AlterationRead } from '../../../../src/lib/ui/fitting/form/read-alteration.ts';
 import type { Typed } from '../../../../src/lib/ui/fitting/typed.ts';
-import { asWritten } from '../as-written.ts';
+import type { Unit } from '../../../../src/lib/measure/units.ts';
 import { boxes, inch, jacket } from '../drafts.ts';
+import { problemsTyped, readTyped } from '../read-typed.ts';
 
 const quarter = inch / 4;
 
-function read(typed: Typed, draft = boxes, unit: 'in' | 'cm' = 'in'): AlterationRead {
-	const form = readAlteration(draft, typed, unit);
-	if ('problems' in form) throw new Error(JSON.stringify(form.problems));
-	return asWritten(form.read);
-}
-function problems(typed: Typed, draft = boxes): Readonly<Record<string, string>> {
-	const form = readAlteration(draft, typed, 'in');
-	return 'problems' in form ? form.problems : {};
-}
+const read = (typed: Typed, draft = boxes, unit?: Unit) => readTyped(draft, typed, unit);
+const problems = (typed: Typed, draft = boxes) => problemsTyped(draft, typed);
 const side = (typed: Typed): Typed => ({ act: 'took-in', seam: 'side', places: 'level:waist', ...typed });
 
 describe('amounts as they are typed', () => {

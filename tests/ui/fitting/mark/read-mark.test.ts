@@ -10,31 +10,16 @@ import {
 } from '../../../../src/lib/engine/index.ts';
 import type { Draft, Mark } from '../../../../src/lib/engine/index.ts';
 import { formOfAlteration } from '../../../../src/lib/ui/fitting/form/form-of-alteration.ts';
-import {
-	asAlterations,
-	readAlteration,
-	type AlterationRead
-} from '../../../../src/lib/ui/fitting/form/read-alteration.ts';
+import { asAlterations } from '../../../../src/lib/ui/fitting/form/read-alteration.ts';
 import type { Typed } from '../../../../src/lib/ui/fitting/typed.ts';
-import { asWritten } from '../as-written.ts';
+import type { Unit } from '../../../../src/lib/measure/units.ts';
 import { boxes, inch, jacket } from '../drafts.ts';
+import { carriedTyped, problemsTyped, readTyped } from '../read-typed.ts';
 
-function read(draft: Draft, typed: Typed, unit: 'in' | 'cm' = 'in'): AlterationRead {
-	const form = readAlteration(draft, { act: 'marked', ...typed }, unit);
-	if ('problems' in form) throw new Error(JSON.stringify(form.problems));
-	return asWritten(form.read);
-}
-
-function problems(draft: Draft, typed: Typed): Readonly<Record<string, string>> {
-	const form = readAlteration(draft, { act: 'marked', ...typed }, 'in');
-	return 'problems' in form ? form.problems : {};
-}
-
-function carried(draft: Draft, typed: Typed): Draft {
-	const done = carry(draft, asAlterations(read(draft, typed).intents), { queries: false });
-	expect(done.unplaced).toEqual([]);
-	return done.draft;
-}
+const marked = (typed: Typed): Typed => ({ act: 'marked', ...typed });
+const read = (draft: Draft, typed: Typed, unit?: Unit) => readTyped(draft, marked(typed), unit);
+const problems = (draft: Draft, typed: Typed) => problemsTyped(draft, marked(typed));
+const carried = (draft: Draft, typed: Typed) => carriedTyped(draft, marked(typed));
 
 const bustPoint = (draft: Draft) => findPiece(draft, 'front')!.marks.find(({ id }) => id === 'bust-point')!.at;
 

@@ -2,15 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { carryEach } from '../../../../src/lib/ui/fitting/carried/carry-each.ts';
 import { effectOf } from '../../../../src/lib/ui/fitting/carried/effect.ts';
 import { pinsOfEach } from '../../../../src/lib/ui/fitting/carried/pins-of-each.ts';
-import { asAlterations, readAlteration } from '../../../../src/lib/ui/fitting/form/read-alteration.ts';
+import { asAlterations } from '../../../../src/lib/ui/fitting/form/read-alteration.ts';
 import type { Typed } from '../../../../src/lib/ui/fitting/typed.ts';
 import { alterationTitle } from '../../../../src/lib/ui/fitting/words/alteration.ts';
 import { jacket } from '../drafts.ts';
+import { readTyped } from '../read-typed.ts';
 
 function carried(typed: Typed) {
-	const form = readAlteration(jacket, typed, 'in');
-	if ('problems' in form) throw new Error(JSON.stringify(form.problems));
-	return { read: form.read, each: carryEach(jacket, asAlterations(form.read.intents)) };
+	const read = readTyped(jacket, typed);
+	return { read, each: carryEach(jacket, asAlterations(read.intents)) };
 }
 
 const title = (typed: Typed) => {
