@@ -32,7 +32,7 @@ test('every step is in the browser at once, and in the journal when the hand res
 		await vi.advanceTimersByTimeAsync(100);
 	}
 	expect(sent).toEqual([]);
-	await vi.advanceTimersByTimeAsync(500);
+	await vi.advanceTimersByTimeAsync(200);
 	expect([sent, on.names()]).toEqual([[[typed('1/4'), false]], []]);
 	expect(saved).toHaveBeenCalledOnce();
 });
@@ -70,7 +70,7 @@ test('what is typed while the step before is on its way is not taken for saved',
 		send: () => new Promise((resolve) => (answer = () => resolve({ away: false, answer: { status: 200 } })))
 	});
 	hand.hold(typed('1'));
-	await vi.advanceTimersByTimeAsync(600);
+	await vi.advanceTimersByTimeAsync(250);
 	hand.hold(typed('1/4'));
 	answer();
 	await vi.advanceTimersByTimeAsync(0);
@@ -80,9 +80,9 @@ test('what is typed while the step before is on its way is not taken for saved',
 test('a hand that is put down is let go in the journal as well; one that is kept is not sent again', async () => {
 	const { hand, sent, on } = held();
 	hand.hold(typed('1/4'));
-	await vi.advanceTimersByTimeAsync(600);
+	await vi.advanceTimersByTimeAsync(250);
 	hand.hold(null);
-	await vi.advanceTimersByTimeAsync(600);
+	await vi.advanceTimersByTimeAsync(250);
 	expect(sent.map(([fields]) => fields)).toEqual([typed('1/4'), null]);
 	hand.hold(typed('1/8'));
 	hand.emptied();
@@ -94,6 +94,6 @@ test('a hand that is put down is let go in the journal as well; one that is kept
 test('a browser that keeps nothing saves the hand in the journal all the same', async () => {
 	const { hand, sent } = held(shelf(5));
 	hand.hold(typed('1/4'));
-	await vi.advanceTimersByTimeAsync(600);
+	await vi.advanceTimersByTimeAsync(250);
 	expect(sent).toEqual([[typed('1/4'), false]]);
 });

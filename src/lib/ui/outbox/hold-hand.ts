@@ -19,7 +19,7 @@ interface Hands {
 }
 
 /** How long the hand rests before it is saved, in ms: not at each letter. */
-const rest = 600;
+const rest = 250;
 
 /**
  * Saves what is in the hand at each step: in the browser at once, in the journal when the hand rests or the page is left. What the
@@ -64,6 +64,11 @@ export function holdHand(hands: Hands) {
 		putBy(): Typed | null | undefined {
 			const text = shelf.getItem(name());
 			return text === null ? undefined : (JSON.parse(text) as PutBy).typed;
+		},
+		/** The hand is being kept: nothing is to be sent of it after that. What was not kept is sent when the journal is next heard of. */
+		pause(): void {
+			clearTimeout(timer);
+			timer = undefined;
 		},
 		/** The page is left, or hidden: what still rests is sent now. */
 		leave(): void {

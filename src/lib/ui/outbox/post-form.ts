@@ -18,7 +18,7 @@ export interface PostOptions {
 /** Whom a form is given to. */
 interface Receivers {
 	readonly outbox: Outbox;
-	readonly hand: { readonly leave: () => void; readonly emptied: () => void };
+	readonly hand: { readonly leave: () => void; readonly pause: () => void; readonly emptied: () => void };
 	readonly kept: () => void;
 }
 
@@ -37,7 +37,8 @@ export function postForm(form: HTMLFormElement, options: PostOptions, { outbox, 
 		const address = new URL(button?.hasAttribute('formaction') ? button.formAction : form.action);
 		const action = address.pathname + address.search;
 		// The page is drawn anew after it: what is typed elsewhere must be saved by then.
-		if (!now.hand) hand.leave();
+		if (now.hand) hand.pause();
+		else hand.leave();
 		const { later, anew = false } = now;
 		const asks = /\?\/(\w+)/.exec(action)?.[1] ?? '';
 		const words = typeof now.words === 'string' ? now.words : now.words(asks);
