@@ -76,6 +76,24 @@ test('while nothing is reached forms wait in order, and are sent in order when i
 	expect(received).toHaveBeenCalledOnce();
 });
 
+test('each form is sent after what is to be in the journal before it', async () => {
+	const here = server();
+	const order: string[] = [];
+	const outbox = new Outbox({
+		shelf: shelf(),
+		place,
+		received: async () => {},
+		first: async () => void order.push('first'),
+		send: (action, fields) => {
+			order.push(fields.what!);
+			return here.send(action, fields);
+		}
+	});
+	await outbox.post(form('pinned'));
+	await outbox.post(form('undo'), { later: false });
+	expect(order).toEqual(['first', 'pinned', 'first', 'undo']);
+});
+
 test('a form whose answer was lost is done once', async () => {
 	const here = server();
 	const { outbox } = opened(here);

@@ -6,6 +6,7 @@ import type { FittingGround, GroundAlteration } from './ground.ts';
 import type * as LiveModule from './live.ts';
 import { onScreen } from './on-screen.ts';
 import { stepping } from './stepping.svelte.ts';
+import { touched } from './touched.ts';
 import { addressOf, type Typed } from './typed.ts';
 import type { FittingView } from './view/fitting-view.ts';
 import type { KeptView } from './view/kept-view.ts';
@@ -86,9 +87,11 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		void import('./live.ts').then((module) => (live = module));
 		// What has not reached the address yet does so before the page goes.
 		addEventListener('pagehide', follow);
+		const untouched = touched(steps);
 		return () => {
 			screen.removeEventListener('change', measure);
 			removeEventListener('pagehide', follow);
+			untouched();
 			clearTimeout(timer);
 			steps.end();
 		};
@@ -173,8 +176,8 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		get stepped() {
 			return stepped !== undefined;
 		},
-		/** Shows the whole page now, should a step be shown. */
-		rest: steps.end,
+		/** Shows the whole page, should a step be shown: now, or when the finger is lifted that lies on it. */
+		rest: steps.leave,
 		get address() {
 			return addressOf(typed);
 		},

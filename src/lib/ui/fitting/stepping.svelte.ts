@@ -2,21 +2,22 @@ import type { Typed } from './typed.ts';
 import type { FittingView } from './view/fitting-view.ts';
 import type { KeptView } from './view/kept-view.ts';
 
-/** Milliseconds after the last step until the thumb is taken to rest. */
+/** Milliseconds after the last step, or after the finger was lifted, until the thumb is taken to rest. */
 const rest = 120;
 
 /**
  * When what is drawn: in the frame of a step only what the thumb watches, the whole page once it rests. A step that was drawn is shown
  * for the fields that it was drawn of and for nothing else, so that every other change of the hand, and of what is kept, shows the
- * whole page at once.
+ * whole page at once. The whole page is longer or shorter than the step: while a finger lies on it, it waits, or the button would be
+ * gone from under the finger before it is lifted.
  */
 export function stepping() {
 	let drawn = $state.raw<{ readonly kept: KeptView; readonly typed: Typed; readonly view: FittingView }>();
 	let ahead: { readonly from: FittingView; readonly text: string; readonly view: FittingView | undefined } | undefined;
 	let ready: { readonly kept: KeptView; readonly sent: FittingView; readonly view: FittingView } | undefined;
 	let timer: ReturnType<typeof setTimeout> | undefined;
+	let pressed = false;
 
-	/** The whole page now: another control is used, a form is sent, the keyboard has gone elsewhere. */
 	function end() {
 		clearTimeout(timer);
 		drawn = undefined;
@@ -24,7 +25,7 @@ export function stepping() {
 
 	function restLater() {
 		clearTimeout(timer);
-		timer = setTimeout(end, rest);
+		if (!pressed) timer = setTimeout(end, rest);
 	}
 
 	return {
@@ -46,13 +47,12 @@ export function stepping() {
 		of: (kept: KeptView, typed: Typed): FittingView | undefined =>
 			drawn?.kept === kept && drawn.typed === typed ? drawn.view : undefined,
 		/**
-		 * A step from what is shown, which `draw` draws. It may be asked for ahead, while the finger still lies on the button: the thumb
-		 * does not rest then, and the step is drawn already when the finger is lifted.
+		 * A step from what is shown, which `draw` draws. It may be asked for ahead, while the finger still lies on the button: it is drawn
+		 * already when the finger is lifted.
 		 */
 		step(from: FittingView, typed: Typed, draw: () => FittingView | undefined): FittingView | undefined {
 			const text = JSON.stringify(typed);
 			if (ahead?.from !== from || ahead.text !== text) ahead = { from, text, view: draw() };
-			if (drawn) restLater();
 			return ahead.view;
 		},
 		/** Shows a step until the next, or until the thumb rests; undefined: this change was none. */
@@ -62,6 +62,21 @@ export function stepping() {
 			drawn = { kept, typed, view };
 			restLater();
 		},
+		/** A finger, or the button of a mouse, lies on the page. */
+		press() {
+			pressed = true;
+			clearTimeout(timer);
+		},
+		/** It is lifted. */
+		lift() {
+			pressed = false;
+			if (drawn) restLater();
+		},
+		/** Whatever was stepped is left: a form is sent, the keyboard has gone elsewhere. */
+		leave() {
+			if (!pressed) end();
+		},
+		/** The page is left: nothing is drawn any more. */
 		end
 	};
 }

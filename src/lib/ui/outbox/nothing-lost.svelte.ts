@@ -7,6 +7,7 @@ import type { FittingView } from '../fitting/view/fitting-view.ts';
 import { clockWords } from '../clock-words.ts';
 import { askFitting, sendHand } from './ask-fitting.ts';
 import { holdHand } from './hold-hand.ts';
+import { keepsHand } from './keeps-hand.ts';
 import { keptNow } from './kept-now.svelte.ts';
 import { listen } from './listen.ts';
 import { Outbox } from './outbox.svelte.ts';
@@ -14,6 +15,7 @@ import { providePost } from './outbox-context.ts';
 import { postForm } from './post-form.ts';
 import { sendFields } from './send.ts';
 import { browserShelf } from './shelf.ts';
+import { unsentOf } from './unsent.ts';
 import { unsentDrawn } from './unsent-drawn.svelte.ts';
 
 type Typed = Readonly<Record<string, string>>;
@@ -53,6 +55,7 @@ export function nothingLost(shown: () => Shown) {
 			return shown().here;
 		},
 		send: sendFields,
+		first: () => hand.settled(),
 		received: reread
 	});
 	/** Not while the page is on its way elsewhere, which would be broken off: what it comes to is read then anyway. */
@@ -111,11 +114,17 @@ export function nothingLost(shown: () => Shown) {
 
 	/** Saves a hand as it is typed, and puts back into it what an earlier page could not save. */
 	function hold(state: Hand) {
-		afterNavigate(({ to }) => {
+		// A page that was gone before its form was answered sends it when it is opened, and has its hand empty for it.
+		const opened = unsentOf(shelf, shown().here);
+		afterNavigate(({ to, type }) => {
 			gone = false;
 			const said = [...(to?.url.searchParams.keys() ?? [])].some((name) => name !== 'side');
 			const left = hand.putBy();
-			if (said || left === undefined || shown().closed !== undefined) return;
+			if (shown().closed !== undefined) return;
+			if (said || left === undefined) {
+				if (type === 'enter' && opened.some((form) => keepsHand(form, state.typed))) state.putDown();
+				return;
+			}
 			if (left === null) state.putDown();
 			else state.change(left);
 			hand.again();

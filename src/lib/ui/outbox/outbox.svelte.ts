@@ -22,6 +22,8 @@ interface Hands {
 	readonly place: string;
 	/** Told when forms that had waited were received, or answered. */
 	readonly received: () => Promise<void>;
+	/** What is to be in the journal before a form is sent: ends when it is. */
+	readonly first?: () => Promise<void>;
 	readonly send: (action: string, fields: Fields) => Promise<Sent<FormResult>>;
 	readonly now?: () => number;
 }
@@ -102,6 +104,7 @@ export class Outbox {
 		let others = false;
 		this.#look();
 		for (let next = this.waiting[0]; next; next = this.waiting[0]) {
+			if (this.#hands.first) await this.#hands.first();
 			const sent = await this.#send(next.action, { ...next.fields, once: next.once });
 			this.away = sent.away;
 			if (sent.away) break;
@@ -159,6 +162,7 @@ export class Outbox {
 	}
 
 	async #sendPlainly(unsent: Unsent): Promise<Came> {
+		if (this.#hands.first) await this.#hands.first();
 		const sent = await this.#send(unsent.action, { ...unsent.fields, once: unsent.once });
 		this.away = sent.away;
 		this.notDone = sent.away;

@@ -1,5 +1,7 @@
 import { applyAction } from '$app/forms';
+import { onItsWay } from '../on-its-way.ts';
 import { wasKept } from './answered.ts';
+import type { HeldHand } from './hold-hand.ts';
 import type { Outbox } from './outbox.svelte.ts';
 
 export interface PostOptions {
@@ -18,7 +20,7 @@ export interface PostOptions {
 /** Whom a form is given to. */
 interface Receivers {
 	readonly outbox: Outbox;
-	readonly hand: { readonly leave: () => void; readonly pause: () => void; readonly emptied: () => void };
+	readonly hand: Pick<HeldHand, 'keep' | 'emptied' | 'notKept'>;
 	readonly kept: () => void;
 }
 
@@ -36,13 +38,19 @@ export function postForm(form: HTMLFormElement, options: PostOptions, { outbox, 
 		const fields = fieldsOf(new FormData(form, button));
 		const address = new URL(button?.hasAttribute('formaction') ? button.formAction : form.action);
 		const action = address.pathname + address.search;
-		// The page is drawn anew after it: what is typed elsewhere must be saved by then.
-		if (now.hand) hand.pause();
-		else hand.leave();
-		const { later, anew = false } = now;
+		// What is in the hand is kept once, whatever else was typed in it before its answer.
+		const arrived = onItsWay(form, now.hand ? {} : { action, fields });
+		if (!arrived) return;
+		await send(action, fields).finally(arrived);
+	};
+	async function send(action: string, fields: Readonly<Record<string, string>>): Promise<void> {
+		const { later, anew = false, hand: ofHand = false } = now;
 		const asks = /\?\/(\w+)/.exec(action)?.[1] ?? '';
 		const words = typeof now.words === 'string' ? now.words : now.words(asks);
+		if (ofHand) hand.keep();
 		const came = await outbox.post({ action, fields, words }, { later });
+		const isKept = typeof came === 'object' && wasKept(came.result);
+		if (ofHand) (isKept ? hand.emptied : hand.notKept)();
 		if (came === 'not put by') return;
 		if (came === 'waits') {
 			now.waits?.();
@@ -51,14 +59,13 @@ export function postForm(form: HTMLFormElement, options: PostOptions, { outbox, 
 		const { result } = came;
 		// One that our own mistake stopped stays in the list, with what can be done about it.
 		if (result.type === 'error') return;
-		if (wasKept(result)) {
-			if (now.hand) hand.emptied();
+		if (isKept) {
 			kept();
 			folded(form, anew);
 		}
 		await applyAction(result);
 		if (result.type === 'failure') form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
-	};
+	}
 	form.addEventListener('submit', submitted);
 	return {
 		update: (changed: PostOptions) => (now = changed),

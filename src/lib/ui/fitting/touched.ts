@@ -1,0 +1,25 @@
+interface Touch {
+	readonly press: () => void;
+	readonly lift: () => void;
+}
+
+/** Tells when a finger, or the first button of a mouse, is put on the page and when it is lifted. Answers what stops it. */
+export function touched({ press, lift }: Touch, page: Window = window): () => void {
+	const down = ({ isPrimary, button }: PointerEvent) => {
+		if (isPrimary && button === 0) press();
+	};
+	const up = ({ isPrimary }: PointerEvent) => {
+		if (isPrimary) lift();
+	};
+	page.addEventListener('pointerdown', down, true);
+	page.addEventListener('pointerup', up, true);
+	page.addEventListener('pointercancel', up, true);
+	// Where a menu opens, some browsers do not tell that the button was let go.
+	page.addEventListener('contextmenu', lift, true);
+	return () => {
+		page.removeEventListener('pointerdown', down, true);
+		page.removeEventListener('pointerup', up, true);
+		page.removeEventListener('pointercancel', up, true);
+		page.removeEventListener('contextmenu', lift, true);
+	};
+}

@@ -1,0 +1,97 @@
+import { expect, test, type Page } from '@playwright/test';
+import { beginFitting } from '../support/begin-fitting.ts';
+import { ownServer } from '../support/own-server.ts';
+
+const server = ownServer();
+
+const howMuch = (page: Page) => page.getByLabel('Waist line, how much', { exact: true });
+const pinned = (page: Page) => page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem');
+const keep = (page: Page) => page.getByRole('button', { name: 'Keep alteration 1' });
+
+/** The side seam in the hand, at an address that says it, on a page whose script has come. */
+async function sideSeam(page: Page, fitting: string, sides = 'both') {
+	await page.goto(`${fitting}?act=took-in&seam=side&sides=${sides}`);
+	await page.locator('.fitting[data-sveltekit-preload-data="off"]').waitFor();
+}
+
+test('a press is a press: what comes meanwhile does not move the button from under the finger @scripting @desktop', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	// So tall that nothing of it is below the screen, and the button stands at the end of what it keeps.
+	await page.setViewportSize({ width: 1400, height: 2400 });
+	await sideSeam(page, fitting, 'each');
+	await howMuch(page).fill('1/4');
+	// The whole page is drawn; the next step draws less at first, and then the left side makes what it does longer.
+	await page.waitForTimeout(1000);
+	const { x, y, height } = (await keep(page).boundingBox())!;
+	await page.mouse.move(x + 40, y + height / 2);
+	await page.mouse.down();
+	await page.getByLabel('Waist line, how much, left, under-arm', { exact: true }).fill('1/8');
+	await page.waitForTimeout(600);
+	await page.mouse.up();
+	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/, /took in 1\/8″ at the waist/]);
+});
+
+test('a button that is pressed twice asks once @scripting', async ({ page, request }) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await sideSeam(page, fitting);
+	await howMuch(page).fill('1/4');
+	await keep(page).dblclick();
+	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
+	await page.goto(fitting);
+	await expect(pinned(page)).toHaveCount(1);
+
+	await page.goto(`${server.address()}/wearers/new`);
+	await page.waitForLoadState('networkidle');
+	await page.getByLabel('Name', { exact: true }).fill(`Pressed twice ${test.info().project.name}`);
+	await page.getByRole('button', { name: /wearer/i }).dblclick();
+	await page.waitForURL(/\/wearers\/(?!new)/);
+	await page.goto(server.address());
+	await expect(page.getByText(`Pressed twice ${test.info().project.name}`, { exact: true })).toHaveCount(1);
+});
+
+test('a hand whose saving is slow is not in the hand again once it is kept @scripting', async ({ page, request }) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await sideSeam(page, fitting);
+	const slow = page.waitForRequest((one) => one.method() === 'PUT');
+	await page.route('**/now', async (route) => {
+		if (route.request().method() === 'PUT') await new Promise((resolve) => setTimeout(resolve, 1500));
+		await route.continue();
+	});
+	await howMuch(page).fill('1/4');
+	await slow;
+	await keep(page).click();
+	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
+	await page.waitForTimeout(2000);
+	await page.goto(fitting);
+	await expect(pinned(page)).toHaveCount(1);
+	await expect(howMuch(page)).toHaveCount(0);
+});
+
+test('a page that is closed as soon as Keep is pressed has kept it once, and nothing in the hand @scripting', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await sideSeam(page, fitting);
+	await howMuch(page).fill('1/4');
+	await expect(page).toHaveURL(/amount/);
+	const address = page.url();
+	// It never arrives.
+	await page.route('**/fittings/**', (route) => (route.request().method() === 'POST' ? undefined : route.continue()));
+	const sent = page.waitForRequest((one) => one.method() === 'POST');
+	await keep(page).click();
+	await sent;
+	await page.close();
+
+	const again = await page.context().newPage();
+	await again.goto(address);
+	await expect(pinned(again)).toHaveText([/took in 1\/4″ at the waist/]);
+	await expect(howMuch(again)).toHaveCount(0);
+	await again.goto(fitting);
+	await expect(pinned(again)).toHaveCount(1);
+	await expect(howMuch(again)).toHaveCount(0);
+	expect(await again.evaluate(() => localStorage.length)).toBe(0);
+});
