@@ -237,3 +237,68 @@ test('what is done now or not at all is never put by', async () => {
 	expect(await outbox.post(form('undo'), { later: false })).toEqual({ result: redirected });
 	expect([here.done, outbox.notDone]).toEqual([['?/keep undo'], false]);
 });
+
+test('what is done now is done after what waits: it is meant of what that comes to', async () => {
+	const here = server();
+	const { outbox } = opened(here);
+	here.given.away = true;
+	void outbox.post(form('first'));
+	expect(await outbox.post(form('undo'), { later: false })).toBe('not put by');
+	expect(outbox.notDone).toBe(true);
+	here.given.away = false;
+	expect(await outbox.post(form('undo'), { later: false })).toEqual({ result: redirected });
+	expect([here.done, outbox.unsent]).toEqual([['?/keep first', '?/keep undo'], []]);
+});
+
+test('a form that is refused when its page shows it no more stays in the list', async () => {
+	const here = server();
+	const { outbox } = opened(here);
+	here.given.answer = stale;
+	await outbox.post(form('first'), { shows: () => false });
+	expect(outbox.late).toMatchObject([{ words: 'first', answer: { status: 409, revision: 7 } }]);
+});
+
+test('a mistake of our own while it is sent leaves the form waiting, and holds up nothing', async () => {
+	const faults: unknown[] = [];
+	const caught = (fault: unknown) => void faults.push(fault);
+	process.on('unhandledRejection', caught);
+	const here = server();
+	const send = vi.fn(here.send);
+	send.mockRejectedValueOnce(new Error('a mistake'));
+	const { outbox } = opened({ ...here, send });
+	expect(await outbox.post(form('first'))).toBe('waits');
+	await vi.advanceTimersByTimeAsync(1000);
+	expect([here.done, outbox.unsent]).toEqual([['?/keep first'], []]);
+	vi.useRealTimers();
+	await new Promise((resolve) => setTimeout(resolve));
+	process.off('unhandledRejection', caught);
+	expect(faults.map(String)).toEqual(['Error: a mistake']);
+});
+
+test('an answer that there is no room for is told all the same, and its form not sent again and again', async () => {
+	const here = server();
+	const on = shelf();
+	const { outbox } = opened(here, on);
+	here.given.away = true;
+	await outbox.post(form('first'));
+	on.setItem = () => {
+		throw new DOMException('The quota has been exceeded.', 'QuotaExceededError');
+	};
+	here.given.away = false;
+	here.given.answer = stale;
+	await outbox.flush();
+	expect(outbox.late).toMatchObject([{ words: 'first', answer: { status: 409 } }]);
+	expect(outbox.waiting).toEqual([]);
+});
+
+test('a page that is left tries no more', async () => {
+	const here = server();
+	const { outbox } = opened(here);
+	here.given.away = true;
+	const came = outbox.post(form('first'));
+	outbox.stop();
+	expect(await came).toBe('waits');
+	here.given.away = false;
+	await vi.advanceTimersByTimeAsync(60_000);
+	expect(here.done).toEqual([]);
+});

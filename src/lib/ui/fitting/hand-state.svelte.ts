@@ -85,12 +85,15 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		measure();
 		screen.addEventListener('change', measure);
 		void import('./live.ts').then((module) => (live = module));
-		// What has not reached the address yet does so before the page goes.
+		// What has not reached the address yet does so before the page goes, or may go.
+		const hidden = () => document.visibilityState === 'hidden' && follow();
 		addEventListener('pagehide', follow);
+		document.addEventListener('visibilitychange', hidden);
 		const untouched = touched(steps);
 		return () => {
 			screen.removeEventListener('change', measure);
 			removeEventListener('pagehide', follow);
+			document.removeEventListener('visibilitychange', hidden);
 			untouched();
 			clearTimeout(timer);
 			steps.end();
@@ -225,6 +228,12 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		/** Puts down what is in the hand, the act as well. */
 		putDown() {
 			choose({ side: view.side });
+		},
+		/** The same, where it should not have been taken up: no step of the hand, nor of the history. */
+		clear() {
+			clearTimeout(timer);
+			typed = { side: view.side };
+			timer = setTimeout(follow);
 		},
 		/** What a screen reader is told. */
 		spoken: () => (stepped ? spoken : (spoken = live?.spokenHand(whole, sent().ground.unit) ?? '')),

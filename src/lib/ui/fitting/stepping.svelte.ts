@@ -8,8 +8,8 @@ const rest = 120;
 /**
  * When what is drawn: in the frame of a step only what the thumb watches, the whole page once it rests. A step that was drawn is shown
  * for the fields that it was drawn of and for nothing else, so that every other change of the hand, and of what is kept, shows the
- * whole page at once. The whole page is longer or shorter than the step: while a finger lies on it, it waits, or the button would be
- * gone from under the finger before it is lifted.
+ * whole page at once. At rest the whole page comes by itself, and is longer or shorter than the step: while a finger lies on it, it
+ * waits, or the button would be gone from under the finger before it is lifted.
  */
 export function stepping() {
 	let drawn = $state.raw<{ readonly kept: KeptView; readonly typed: Typed; readonly view: FittingView }>();

@@ -11,15 +11,16 @@ export function touched({ press, lift }: Touch, page: Window = window): () => vo
 	const up = ({ isPrimary }: PointerEvent) => {
 		if (isPrimary) lift();
 	};
+	// Where a menu opens, or something of the machine's comes before the page, some browsers do not tell that it was lifted.
+	const lifting = ['contextmenu', 'blur', 'dragend'] as const;
 	page.addEventListener('pointerdown', down, true);
 	page.addEventListener('pointerup', up, true);
 	page.addEventListener('pointercancel', up, true);
-	// Where a menu opens, some browsers do not tell that the button was let go.
-	page.addEventListener('contextmenu', lift, true);
+	for (const one of lifting) page.addEventListener(one, lift);
 	return () => {
 		page.removeEventListener('pointerdown', down, true);
 		page.removeEventListener('pointerup', up, true);
 		page.removeEventListener('pointercancel', up, true);
-		page.removeEventListener('contextmenu', lift, true);
+		for (const one of lifting) page.removeEventListener(one, lift);
 	};
 }

@@ -1,5 +1,7 @@
-import { putBy, type Shelf } from './unsent.ts';
+import type { HandSaved } from './ask-fitting.ts';
+import { nameOfHand } from './same-hand.ts';
 import type { Sent } from './send.ts';
+import { putBy, type Shelf } from './unsent.ts';
 
 type Typed = Readonly<Record<string, string>>;
 
@@ -13,9 +15,17 @@ interface Hands {
 	/** The page that it is of, from the root. */
 	readonly place: string;
 	/** Sends it; `leaving`: the page may be gone before it is answered. */
-	readonly send: (typed: Typed | null, leaving: boolean) => Promise<Sent<{ readonly status: number }>>;
+	readonly send: (typed: Typed | null, leaving: boolean) => Promise<Sent<HandSaved>>;
 	/** Told whenever the journal has kept it. */
 	readonly saved: () => void;
+}
+
+/** A hand that is on its way as a form. */
+export interface Keeping {
+	/** Whether the same is in the hand still, however much more was typed of it. */
+	readonly same: () => boolean;
+	/** It is answered, or waits: the hand is empty if it was kept, else it is held as before. */
+	readonly done: (kept: boolean) => void;
 }
 
 /** How long the hand rests before it is saved, in ms: not at each letter. */
@@ -26,19 +36,24 @@ const patience = 3000;
 
 /**
  * Saves what is in the hand at each step: in the browser at once, in the journal when the hand rests or the page is left. What the
- * journal has not answered yet stays in the browser. It reaches the journal in the order in which it was typed, one after another;
- * and while it is being kept nothing of it is sent, or it would be in the hand again after.
+ * journal has not answered yet stays in the browser. While the page is there its saves are sent one after another, so that an older
+ * one never comes last; and while a hand is being kept nothing of it is sent, or it would be in the hand again after.
  */
-export function holdHand(hands: Hands) {
-	const { shelf, send, saved } = hands;
-	const name = () => `hand ${hands.place}`;
+export function holdHand({ shelf, place, send, saved }: Hands) {
+	const name = `hand ${place}`;
 	let now: string | undefined;
-	/** What this browser could not put by, and the journal has not answered. */
-	let unkept: string | undefined;
+	/** What of it was kept: it stands on the page until that is drawn anew, and is not in the hand any more. */
+	let keptText: string | undefined;
+	/** What was typed here and the journal has not answered; the shelf has it as well, unless that is full. */
+	let unsaved: string | undefined;
 	let timer: ReturnType<typeof setTimeout> | undefined;
-	/** Ends when everything is answered that was sent. */
+	/** Ends when the saves are answered, or not received. */
 	let going: Promise<void> = Promise.resolve();
-	let keeping = false;
+	let onTheWay = 0;
+	let keeping = 0;
+
+	const isEmpty = () => now === undefined || now === keptText;
+	const notSaved = () => unsaved ?? shelf.getItem(name) ?? undefined;
 
 	function stop() {
 		clearTimeout(timer);
@@ -46,83 +61,122 @@ export function holdHand(hands: Hands) {
 	}
 
 	function put(text: string) {
-		unkept = putBy(shelf, name(), text) ? undefined : text;
+		keptText = undefined;
+		unsaved = text;
+		// An older one must not stand there for it.
+		if (!putBy(shelf, name, text)) shelf.removeItem(name);
 		stop();
-		if (!keeping) timer = setTimeout(save, rest);
+		if (keeping === 0) timer = setTimeout(save, rest);
 	}
 
-	/** Forgets it here: the journal has it, or has let it go. */
 	function takeAway() {
-		unkept = undefined;
-		shelf.removeItem(name());
+		unsaved = undefined;
+		shelf.removeItem(name);
 	}
 
-	const notSaved = () => shelf.getItem(name()) ?? unkept;
+	function next(work: () => Promise<void>) {
+		const worked = going.then(work);
+		going = new Promise((resolve) => void worked.finally(resolve));
+	}
 
 	function save() {
 		stop();
-		going = going.then(() => (keeping ? undefined : sendIt(false)));
+		next(async () => {
+			const text = notSaved();
+			if (keeping > 0 || text === undefined) return;
+			if (await isSaved(text, false)) forget(text);
+		});
 	}
 
-	async function sendIt(leaving: boolean): Promise<void> {
-		const text = notSaved();
-		if (text === undefined) return;
-		const sent = await send((JSON.parse(text) as PutBy).typed, leaving);
-		if (sent.away || sent.answer.status === 401) return;
-		// What was typed meanwhile is on its way by itself.
-		if (notSaved() === text) takeAway();
-		if (sent.answer.status < 300) saved();
+	/** The journal has this text: nothing is to be sent of it any more. What was typed meanwhile is on its way by itself. */
+	function forget(text: string) {
+		if (unsaved === text) unsaved = undefined;
+		if (shelf.getItem(name) === text) shelf.removeItem(name);
+	}
+
+	async function isSaved(text: string, leaving: boolean): Promise<boolean> {
+		onTheWay++;
+		const sent = await send((JSON.parse(text) as PutBy).typed, leaving).finally(() => onTheWay--);
+		if (sent.away || sent.answer === 'not now') return false;
+		if (sent.answer === 'saved') saved();
+		return true;
+	}
+
+	/** A save that is late comes after the keeping: what it puts into the hand is let go again. */
+	function letGoAfter() {
+		const empty = JSON.stringify({ typed: null } satisfies PutBy);
+		next(async () => {
+			if (isEmpty()) await isSaved(empty, false);
+		});
 	}
 
 	return {
 		/** The fields now; null where nothing is in the hand. */
 		hold(typed: Typed | null): void {
+			if (typed === null && isEmpty()) {
+				now = keptText = undefined;
+				return;
+			}
 			const text = JSON.stringify({ typed } satisfies PutBy);
-			if (text === now || (now === undefined && typed === null)) return;
+			if (text === now) return;
 			now = text;
 			put(text);
 		},
 		/** What is in the hand is sent as a form, and put by as one: that is all that is sent of it now. */
-		keep(): void {
+		keep(): Keeping {
+			const sent = now;
+			const same = () => nameOf(sent) === nameOf(now);
 			stop();
-			keeping = true;
+			keeping++;
 			takeAway();
+			return {
+				same,
+				done(kept) {
+					keeping--;
+					if (!same() || !kept) {
+						if (keeping === 0 && now !== undefined) put(now);
+						return;
+					}
+					keptText = now;
+					takeAway();
+					if (onTheWay > 0) letGoAfter();
+				}
+			};
 		},
-		/** The hand is empty because what was in it is kept: nothing is to be sent of it, the journal has let it go. */
-		emptied(): void {
-			stop();
-			keeping = false;
-			now = undefined;
-			takeAway();
-		},
-		/** It was not kept, and is in the hand as it was. */
-		notKept(): void {
-			keeping = false;
-			if (now !== undefined) put(now);
-		},
-		/** What an earlier page put by and the journal never got: fields, or null where the hand was emptied. */
+		/** What was put by and the journal has not answered: fields, or null where the hand was emptied. */
 		putBy(): Typed | null | undefined {
-			const text = shelf.getItem(name());
-			return text === null ? undefined : (JSON.parse(text) as PutBy).typed;
+			const text = notSaved();
+			return text === undefined ? undefined : (JSON.parse(text) as PutBy).typed;
 		},
-		/** Sends what still rests, and ends when the journal has it: what is sent then comes after it there. */
+		/** Sends what still rests, and ends when that is answered, or after three seconds: what is sent then comes after it. */
 		async settled(): Promise<void> {
 			if (timer !== undefined) save();
 			let late: ReturnType<typeof setTimeout> | undefined;
 			await Promise.race([going, new Promise((resolve) => (late = setTimeout(resolve, patience)))]);
 			clearTimeout(late);
 		},
-		/** The page is left, or hidden: what still rests is sent now. */
+		/** The page is left, or hidden: what is not answered is sent now, beside what is on its way. */
 		leave(): void {
-			if (timer === undefined) return;
+			const text = notSaved();
+			if (keeping > 0 || text === undefined) return;
 			stop();
-			void sendIt(true);
+			// Which of two comes last is not known: it stays put by, and is sent once more when the journal is next heard of.
+			const alone = onTheWay === 0;
+			const last = isSaved(text, true);
+			next(async () => {
+				if ((await last) && alone) forget(text);
+			});
 		},
 		/** The journal is there again. */
 		again(): void {
-			if (timer === undefined && !keeping && notSaved() !== undefined) save();
+			if (timer === undefined && keeping === 0 && onTheWay === 0 && notSaved() !== undefined) save();
 		}
 	};
+}
+
+function nameOf(text: string | undefined): string {
+	const typed = text === undefined ? null : (JSON.parse(text) as PutBy).typed;
+	return typed === null ? '' : nameOfHand(typed);
 }
 
 export type HeldHand = ReturnType<typeof holdHand>;

@@ -7,13 +7,13 @@ import type { FittingView } from '../fitting/view/fitting-view.ts';
 import { clockWords } from '../clock-words.ts';
 import { askFitting, sendHand } from './ask-fitting.ts';
 import { holdHand } from './hold-hand.ts';
-import { keepsHand } from './keeps-hand.ts';
 import { keptNow } from './kept-now.svelte.ts';
 import { listen } from './listen.ts';
 import { Outbox } from './outbox.svelte.ts';
 import { providePost } from './outbox-context.ts';
 import { postForm } from './post-form.ts';
 import { sendFields } from './send.ts';
+import { goesOn, isHeld, keepsHand } from './same-hand.ts';
 import { browserShelf } from './shelf.ts';
 import { unsentOf } from './unsent.ts';
 import { unsentDrawn } from './unsent-drawn.svelte.ts';
@@ -37,37 +37,33 @@ interface Hand {
 	readonly typed: Typed;
 	change(typed: Typed): void;
 	putDown(): void;
+	/** Empties it where it should not have been filled: no step that Back takes back. */
+	clear(): void;
 }
-
-/** Fields that say that something is in the hand. */
-const holding = ['act', 'seam', 'edge', 'dart', 'alteration'];
 
 /**
  * Keeps what is done at a fitting, whatever happens to the network, the server or the page: forms go through an outbox, what is in the
- * hand is saved as it is typed, and what other devices do is read again.
+ * hand is saved as it is typed, and what other devices do is read again. It is of the one fitting that it was made with.
  */
 export function nothingLost(shown: () => Shown) {
 	const shelf = browserShelf(browser);
+	const { here: place } = shown();
+	const isClosed = () => shown().closed !== undefined;
+	let left = false;
 	const kept = () => (keptNow.last = clockWords());
-	const outbox = new Outbox({
-		shelf,
-		get place() {
-			return shown().here;
-		},
-		send: sendFields,
-		first: () => hand.settled(),
-		received: reread
-	});
-	/** Not while the page is on its way elsewhere, which would be broken off: what it comes to is read then anyway. */
+	const outbox = new Outbox({ shelf, place, send: sendFields, first: () => hand.settled(), received: reread });
+	/**
+	 * Not while the page is on its way elsewhere, which would be broken off: what it comes to is read then anyway. Nor while a finger
+	 * lies on it: what was pressed would move; it is read when the journal is next heard of.
+	 */
 	async function reread(): Promise<void> {
-		if (navigating.to === null && !outbox.asking) await invalidateAll();
+		if (left || navigating.to !== null || outbox.asking || document.querySelector(':active')) return;
+		await invalidateAll();
 	}
 	const hand = holdHand({
 		shelf,
-		get place() {
-			return shown().here;
-		},
-		send: (typed, leaving) => sendHand(shown().here, typed, leaving),
+		place,
+		send: (typed, leaving) => sendHand(place, typed, leaving),
 		saved: kept
 	});
 	const drawn = unsentDrawn(
@@ -81,20 +77,30 @@ export function nothingLost(shown: () => Shown) {
 		return { here, ground: now, view: now === ground ? view : { ...view, typed: { ...view.typed } } };
 	});
 	let gone = $state(false);
-	providePost((form, options) => postForm(form, options, { outbox, hand, kept }));
+	providePost((form, options) => postForm(form, options, { outbox, hand, isHere: () => !left, kept }));
 
 	$effect(() => {
 		keptNow.waiting = outbox.late.length;
 	});
 	onMount(() => {
-		if (shown().closed !== undefined) return;
 		void outbox.open();
-		const left = () => hand.leave();
+		const stop = isClosed() ? () => {} : keepUp();
+		return () => {
+			stop();
+			left = true;
+			outbox.stop();
+			Object.assign(keptNow, { waiting: 0, last: undefined });
+		};
+	});
+
+	/** Sends what is not sent when the page is left, and listens for what other devices do. Answers what ends it. */
+	function keepUp(): () => void {
+		const leave = () => hand.leave();
 		const hidden = () => document.visibilityState === 'hidden' && hand.leave();
-		addEventListener('pagehide', left);
+		addEventListener('pagehide', leave);
 		document.addEventListener('visibilitychange', hidden);
 		const stop = listen({
-			ask: () => askFitting(shown().here),
+			ask: () => askFitting(place),
 			away: () => {},
 			heard: (now) => {
 				hand.again();
@@ -104,34 +110,32 @@ export function nothingLost(shown: () => Shown) {
 		});
 		return () => {
 			stop();
-			left();
-			outbox.stop();
-			Object.assign(keptNow, { waiting: 0, last: undefined });
-			removeEventListener('pagehide', left);
+			leave();
+			removeEventListener('pagehide', leave);
 			document.removeEventListener('visibilitychange', hidden);
 		};
-	});
+	}
 
 	/** Saves a hand as it is typed, and puts back into it what an earlier page could not save. */
 	function hold(state: Hand) {
-		// A page that was gone before its form was answered sends it when it is opened, and has its hand empty for it.
-		const opened = unsentOf(shelf, shown().here);
-		afterNavigate(({ to, type }) => {
+		/** What an earlier page left in this browser: looked at before this one puts anything by. */
+		const earlier = { forms: unsentOf(shelf, place), hand: hand.putBy() };
+		let entered = $state(false);
+		afterNavigate(({ to }) => {
 			gone = false;
-			const said = [...(to?.url.searchParams.keys() ?? [])].some((name) => name !== 'side');
-			const left = hand.putBy();
-			if (shown().closed !== undefined) return;
-			if (said || left === undefined) {
-				if (type === 'enter' && opened.some((form) => keepsHand(form, state.typed))) state.putDown();
-				return;
-			}
-			if (left === null) state.putDown();
-			else state.change(left);
+			const { forms, hand: putBy } = entered ? { forms: outbox.unsent, hand: hand.putBy() } : earlier;
+			entered = true;
+			if (isClosed()) return;
+			const address = Object.fromEntries(to?.url.searchParams ?? []);
+			// Newer than any form, which took what was in the hand along; and than what the journal has.
+			if (putBy && goesOn(address, putBy)) state.change(putBy);
+			else if ((putBy === null && !isHeld(address)) || forms.some((form) => keepsHand(form, state.typed)))
+				state.clear();
 			hand.again();
 		});
 		$effect(() => {
 			const { typed } = state;
-			if (shown().closed === undefined) hand.hold(holding.some((name) => typed[name]) ? withoutKept(typed) : null);
+			if (entered && !isClosed()) hand.hold(isHeld(typed) ? withoutKept(typed) : null);
 		});
 		$effect(() => {
 			const { alteration, revision: _, ...mine } = state.typed;

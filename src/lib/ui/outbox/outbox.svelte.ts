@@ -1,7 +1,7 @@
 import { answeredOf, asksToSignIn, wasKept, type FormResult } from './answered.ts';
 import { randomKey } from './random-key.ts';
 import type { Sent } from './send.ts';
-import { putUnsent, takeUnsent, unsentOf, type Shelf, type Unsent } from './unsent.ts';
+import { putUnsent, takeUnsent, unsentOf, type Answered, type Shelf, type Unsent } from './unsent.ts';
 
 type Fields = Readonly<Record<string, string>>;
 
@@ -28,6 +28,12 @@ interface Hands {
 	readonly now?: () => number;
 }
 
+/** A page that waits for an answer. */
+interface Asked {
+	readonly tell: (came: Came) => void;
+	readonly shows: () => boolean;
+}
+
 /** ms until what waits is tried again: soon at first, then every half minute. */
 const pauses = [1000, 2000, 4000, 8000, 15_000, 30_000];
 
@@ -49,11 +55,15 @@ export class Outbox {
 	readonly #send: Hands['send'];
 	readonly #now: () => number;
 	#sending = false;
+	#sent: Promise<void> = Promise.resolve();
+	#stopped = false;
 	#tries = 0;
 	#timer: ReturnType<typeof setTimeout> | undefined;
 	#lastAt = 0;
 	/** Forms whose page waits for the answer. */
-	#asked = $state.raw<Readonly<Record<string, (came: Came) => void>>>({});
+	#asked = $state.raw<Readonly<Record<string, Asked>>>({});
+	/** What was answered, where this browser could not put it by. */
+	readonly #told: Record<string, Answered> = {};
 
 	constructor(hands: Hands) {
 		this.#hands = hands;
@@ -81,16 +91,19 @@ export class Outbox {
 		return this.unsent.filter(({ once }) => !(once in this.#asked));
 	}
 
-	/** Puts a form by and sends it after those that wait; `later: false`: it is sent now, or not at all. */
-	async post(posted: Posted, { later = true } = {}): Promise<Came> {
+	/**
+	 * Puts a form by and sends it after those that wait; `later: false`: it is sent now, or not at all. `shows`: whether its page still
+	 * shows the form when it is answered; one that is refused is else kept in the list.
+	 */
+	async post(posted: Posted, { later = true, shows = (): boolean => true } = {}): Promise<Came> {
 		const { shelf, place } = this.#hands;
 		this.#lastAt = Math.max(this.#now(), this.#lastAt + 1);
 		const unsent: Unsent = { ...posted, once: randomKey(), at: this.#lastAt };
 		this.notDone = false;
-		if (!later) return this.#sendPlainly(unsent);
+		if (!later) return this.#sendNow(unsent);
 		this.full = !putUnsent(shelf, place, unsent);
 		if (this.full) return this.#sendPlainly(unsent);
-		const came = new Promise<Came>((resolve) => (this.#asked = { ...this.#asked, [unsent.once]: resolve }));
+		const came = new Promise<Came>((tell) => (this.#asked = { ...this.#asked, [unsent.once]: { tell, shows } }));
 		this.#look();
 		void this.flush();
 		return came;
@@ -98,26 +111,33 @@ export class Outbox {
 
 	/** Sends everything that waits, one after another, until something is not received. */
 	async flush(): Promise<void> {
-		if (this.#sending) return;
+		if (!this.#sending) this.#sent = this.#sendAll();
+		await this.#sent;
+	}
+
+	async #sendAll(): Promise<void> {
 		this.#sending = true;
 		clearTimeout(this.#timer);
 		let others = false;
-		this.#look();
-		for (let next = this.waiting[0]; next; next = this.waiting[0]) {
-			if (this.#hands.first) await this.#hands.first();
-			const sent = await this.#send(next.action, { ...next.fields, once: next.once });
-			this.away = sent.away;
-			if (sent.away) break;
-			this.#tries = 0;
-			if (asksToSignIn(sent.answer)) {
-				this.#tell(next, { result: sent.answer });
-				break;
+		try {
+			this.#look();
+			for (let next = this.waiting[0]; next; next = this.waiting[0]) {
+				if (this.#hands.first) await this.#hands.first();
+				const sent = await this.#send(next.action, { ...next.fields, once: next.once });
+				this.away = sent.away;
+				if (sent.away) break;
+				this.#tries = 0;
+				if (asksToSignIn(sent.answer)) {
+					this.#tell(next, { result: sent.answer });
+					break;
+				}
+				others = !this.#answered(next, sent.answer) || others;
 			}
-			others = !this.#answered(next, sent.answer) || others;
+		} finally {
+			this.#sending = false;
+			for (const { once } of this.waiting) this.#tell({ once }, 'waits');
+			if (this.waiting.length > 0) this.#tryAgain();
 		}
-		this.#sending = false;
-		for (const { once } of this.waiting) this.#tell({ once }, 'waits');
-		if (this.waiting.length > 0) this.#tryAgain();
 		if (others) await this.#hands.received();
 	}
 
@@ -129,6 +149,7 @@ export class Outbox {
 			answer?.status === 404
 				? anew
 				: { ...mine.fields, ...(answer?.revision !== undefined && { revision: String(answer.revision) }) };
+		delete this.#told[mine.once];
 		putUnsent(this.#hands.shelf, this.#hands.place, { ...mine, fields });
 		await this.flush();
 	}
@@ -141,15 +162,20 @@ export class Outbox {
 
 	/** Stops trying: the page is left. What waits is sent when it is opened again. */
 	stop(): void {
+		this.#stopped = true;
 		clearTimeout(this.#timer);
 	}
 
 	/** Whether the form's own page has been told the answer; else it stays to be looked at where it was not kept. */
 	#answered(unsent: Unsent, result: FormResult): boolean {
 		const { shelf, place } = this.#hands;
+		const shown = this.#asked[unsent.once]?.shows() ?? false;
 		const told = this.#tell(unsent, { result });
-		if (wasKept(result) || (told && result.type === 'failure')) takeUnsent(shelf, place, unsent);
-		else putUnsent(shelf, place, { ...unsent, answer: answeredOf(result) });
+		if (wasKept(result) || (shown && result.type === 'failure')) takeUnsent(shelf, place, unsent);
+		else {
+			const answer = answeredOf(result);
+			if (!putUnsent(shelf, place, { ...unsent, answer })) this.#told[unsent.once] = answer;
+		}
 		this.#look();
 		return told;
 	}
@@ -157,8 +183,15 @@ export class Outbox {
 	#tell({ once }: { readonly once: string }, came: Came): boolean {
 		const { [once]: asked, ...others } = this.#asked;
 		this.#asked = others;
-		asked?.(came);
+		asked?.tell(came);
 		return asked !== undefined;
+	}
+
+	/** After those that wait: what it asks is meant of what they come to. */
+	async #sendNow(unsent: Unsent): Promise<Came> {
+		await this.flush();
+		this.notDone = this.away && this.waiting.length > 0;
+		return this.notDone ? 'not put by' : this.#sendPlainly(unsent);
 	}
 
 	async #sendPlainly(unsent: Unsent): Promise<Came> {
@@ -170,12 +203,17 @@ export class Outbox {
 	}
 
 	#tryAgain(): void {
+		if (this.#stopped) return;
 		const pause = pauses[Math.min(this.#tries++, pauses.length - 1)];
 		clearTimeout(this.#timer);
 		this.#timer = setTimeout(() => void this.flush(), pause);
 	}
 
 	#look(): void {
-		this.unsent = unsentOf(this.#hands.shelf, this.#hands.place);
+		const all = unsentOf(this.#hands.shelf, this.#hands.place);
+		this.unsent = all.map((one) => {
+			const answer = one.answer ?? this.#told[one.once];
+			return answer === undefined ? one : { ...one, answer };
+		});
 	}
 }

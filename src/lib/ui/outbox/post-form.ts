@@ -1,7 +1,9 @@
 import { applyAction } from '$app/forms';
+import { goto, invalidateAll } from '$app/navigation';
 import { onItsWay } from '../on-its-way.ts';
 import { wasKept } from './answered.ts';
 import type { HeldHand } from './hold-hand.ts';
+import { nameOfHand } from './same-hand.ts';
 import type { Outbox } from './outbox.svelte.ts';
 
 export interface PostOptions {
@@ -20,15 +22,18 @@ export interface PostOptions {
 /** Whom a form is given to. */
 interface Receivers {
 	readonly outbox: Outbox;
-	readonly hand: Pick<HeldHand, 'keep' | 'emptied' | 'notKept'>;
+	readonly hand: Pick<HeldHand, 'keep'>;
+	/** Whether the page is there still. */
+	readonly isHere: () => boolean;
 	readonly kept: () => void;
 }
 
 /**
  * Sends a form through the outbox, in the place of `use:enhance`: what was typed stays until it is kept; if something was wrong, the
- * keyboard is taken to the first field that was. A button that only shows something (`formmethod="get"`) is left alone.
+ * keyboard is taken to the first field that was. A button that only shows something (`formmethod="get"`) is left alone. Where the page
+ * has gone on meanwhile, to another page or with another thing in the hand, it is left as it is.
  */
-export function postForm(form: HTMLFormElement, options: PostOptions, { outbox, hand, kept }: Receivers) {
+export function postForm(form: HTMLFormElement, options: PostOptions, { outbox, hand, isHere, kept }: Receivers) {
 	let now = options;
 	const submitted = async (event: SubmitEvent) => {
 		const button = event.submitter as HTMLButtonElement | null;
@@ -38,22 +43,28 @@ export function postForm(form: HTMLFormElement, options: PostOptions, { outbox, 
 		const fields = fieldsOf(new FormData(form, button));
 		const address = new URL(button?.hasAttribute('formaction') ? button.formAction : form.action);
 		const action = address.pathname + address.search;
-		// What is in the hand is kept once, whatever else was typed in it before its answer.
-		const arrived = onItsWay(form, now.hand ? {} : { action, fields });
+		// What is in the hand is kept once, whatever else was typed of it before its answer.
+		const arrived = onItsWay(form, now.hand ? nameOfHand(fields) : { action, fields });
 		if (!arrived) return;
 		await send(action, fields).finally(arrived);
 	};
 	async function send(action: string, fields: Readonly<Record<string, string>>): Promise<void> {
-		const { later, anew = false, hand: ofHand = false } = now;
+		const { later, anew = false, waits } = now;
 		const asks = /\?\/(\w+)/.exec(action)?.[1] ?? '';
 		const words = typeof now.words === 'string' ? now.words : now.words(asks);
-		if (ofHand) hand.keep();
-		const came = await outbox.post({ action, fields, words }, { later });
+		const keeping = now.hand ? hand.keep() : undefined;
+		const shows = () => isHere() && (keeping?.same() ?? true);
+		const came = await outbox.post({ action, fields, words }, { later, shows }).catch((fault: unknown) => {
+			keeping?.done(false);
+			throw fault;
+		});
+		if (!isHere()) return;
+		const shown = shows();
 		const isKept = typeof came === 'object' && wasKept(came.result);
-		if (ofHand) (isKept ? hand.emptied : hand.notKept)();
+		keeping?.done(isKept);
 		if (came === 'not put by') return;
 		if (came === 'waits') {
-			now.waits?.();
+			if (shown) waits?.();
 			return folded(form, anew);
 		}
 		const { result } = came;
@@ -63,6 +74,10 @@ export function postForm(form: HTMLFormElement, options: PostOptions, { outbox, 
 			kept();
 			folded(form, anew);
 		}
+		if (!shown) return isKept ? invalidateAll() : undefined;
+		// Back leads to what was before the hand: not to one that is kept, as if it were still to be.
+		if (isKept && keeping && result.type === 'redirect')
+			return goto(result.location, { replaceState: true, invalidateAll: true });
 		await applyAction(result);
 		if (result.type === 'failure') form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
 	}

@@ -23,5 +23,6 @@ export function viewAsked(kept: KeptView, { asked, left, again }: Asked): Fittin
 	return error(404, first && 'notThere' in first ? first.notThere : '');
 }
 
-/** Whether the address says nothing of a hand. */
-export const saysNothing = (asked: Typed): boolean => Object.keys(asked).every((name) => name === 'side');
+/** Whether the address says nothing of a hand: only how the page is looked at. */
+export const saysNothing = (asked: Typed): boolean =>
+	Object.keys(asked).every((name) => name === 'side' || name === 'kept');

@@ -1,6 +1,6 @@
 import type { Answer } from '$lib/server/journal/answer.ts';
 import type { Fitting, HeldHand } from '$lib/server/journal/records.ts';
-import { handCookie } from '$lib/ui/cookies.ts';
+import { cookieOptions, handCookie } from '$lib/ui/cookies.ts';
 import { error, json } from '@sveltejs/kit';
 import { z } from 'zod';
 import { handsAt } from '../hands.ts';
@@ -22,6 +22,8 @@ const deviceName = z.string().regex(/^[0-9a-f]{32}$/);
 /** Keeps what is in the hand of a device, as typed so far. */
 export const PUT: RequestHandler = async (event) => {
 	const device = deviceOf(event);
+	// Some browsers keep a cookie that a page has set for a week only: the server sets it again, and pages go on reading it.
+	event.cookies.set(handCookie, device, { ...cookieOptions, httpOnly: false });
 	const read = typed.safeParse(await event.request.json());
 	if (!read.success) error(400, 'What is in the hand is more than a form of this page has.');
 	return answered(event.locals.journal.holdHand(event.params.fitting ?? '', device, read.data));

@@ -1,0 +1,23 @@
+import type { Unsent } from './unsent.ts';
+
+type Typed = Readonly<Record<string, string>>;
+
+/** Fields that say what is in the hand, whatever is typed of it. */
+const what = ['act', 'across', 'piece', 'seam', 'edge', 'dart', 'alteration'];
+
+/** Whether something is in the hand. */
+export const isHeld = (typed: Typed): boolean => what.some((name) => typed[name]);
+
+/** What is in the hand, in a few letters: the same for as long as only more is typed of it. */
+export const nameOfHand = (typed: Typed): string => JSON.stringify(what.map((name) => typed[name] ?? ''));
+
+/** Whether what an address says of the hand is said by another as well, which may have gone on from there. */
+export function goesOn(address: Typed, typed: Typed): boolean {
+	return what.every((name) => !address[name] || address[name] === typed[name]);
+}
+
+/** Whether a form that is not answered yet keeps what is in the hand: as it stands there, or with more that was typed of it. */
+export function keepsHand({ action, fields, answer }: Unsent, typed: Typed): boolean {
+	if (answer !== undefined || !/\?\/keep\b/.test(action)) return false;
+	return isHeld(typed) && nameOfHand(fields) === nameOfHand(typed);
+}

@@ -1,0 +1,164 @@
+import { expect, test, type Page, type Route } from '@playwright/test';
+import { beginFitting } from '../support/begin-fitting.ts';
+import { ownServer } from '../support/own-server.ts';
+
+const server = ownServer();
+
+const howMuch = (page: Page, place = 'Waist line') => page.getByLabel(`${place}, how much`, { exact: true });
+const pinned = (page: Page) => page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem');
+const notSent = (page: Page) => page.getByRole('list', { name: 'Not sent yet' }).getByRole('listitem');
+const keep = (page: Page, number = 1) => page.getByRole('button', { name: `Keep alteration ${number}` });
+
+/** The page’s own script has come: it answers taps itself. */
+const alive = (page: Page) => page.locator('.fitting[data-sveltekit-preload-data="off"]').waitFor();
+
+/** The side seam in the hand, at an address that says it, on a page whose script has come. */
+async function sideSeam(page: Page, fitting: string) {
+	await page.goto(`${fitting}?act=took-in&seam=side`);
+	await alive(page);
+}
+
+/** What is asked by this method at a fitting is done with as is said. */
+const meanwhile = (page: Page, method: string, what: (route: Route) => Promise<void> | undefined) =>
+	page.route('**/fittings/**', (route) => (route.request().method() === method ? what(route) : route.continue()));
+
+const asked = (page: Page, method: string) => page.waitForRequest((one) => one.method() === method);
+
+/** Holds back what is asked by this method, until what is answered is called. */
+async function heldBack(page: Page, method: string): Promise<() => void> {
+	let go = () => {};
+	const held = new Promise<void>((resolve) => (go = resolve));
+	await meanwhile(page, method, async (route) => {
+		await held;
+		await route.continue();
+	});
+	return () => go();
+}
+
+test('a hand whose saving is slow is not in the hand again once it is kept @scripting', async ({ page, request }) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await sideSeam(page, fitting);
+	const slow = asked(page, 'PUT');
+	await meanwhile(page, 'PUT', async (route) => {
+		await new Promise((resolve) => setTimeout(resolve, 1500));
+		await route.continue();
+	});
+	await howMuch(page).fill('1/4');
+	await slow;
+	await keep(page).click();
+	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
+	await page.waitForTimeout(2000);
+	await page.goto(fitting);
+	await expect(pinned(page)).toHaveCount(1);
+	await expect(howMuch(page)).toHaveCount(0);
+});
+
+for (const by of ['its own address', 'the fitting'])
+	test(`a page that is closed as soon as Keep is pressed, and opened by ${by}, has kept it once, and nothing in the hand @scripting`, async ({
+		page,
+		request
+	}) => {
+		const fitting = await beginFitting(page, request, server.address());
+		await sideSeam(page, fitting);
+		await howMuch(page).fill('1/4');
+		await expect(page).toHaveURL(/amount/);
+		const address = page.url();
+		// It never arrives.
+		await meanwhile(page, 'POST', () => undefined);
+		const sent = asked(page, 'POST');
+		await keep(page).click();
+		await sent;
+		await page.close();
+
+		const again = await page.context().newPage();
+		await again.goto(by === 'the fitting' ? fitting : address);
+		await expect(pinned(again)).toHaveText([/took in 1\/4″ at the waist/]);
+		await expect(howMuch(again)).toHaveCount(0);
+		await again.goto(fitting);
+		await expect(pinned(again)).toHaveCount(1);
+		await expect(howMuch(again)).toHaveCount(0);
+		expect(await again.evaluate(() => localStorage.length)).toBe(0);
+	});
+
+test('what was typed last is in the hand again, not what the journal had of it before the network went @scripting', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await sideSeam(page, fitting);
+	const saved = page.waitForResponse((one) => one.request().method() === 'PUT');
+	await howMuch(page).fill('1/4');
+	await saved;
+	await meanwhile(page, 'PUT', (route) => route.abort());
+	await howMuch(page).fill('3/8');
+	await expect(async () => {
+		expect(await page.evaluate(() => Object.values(localStorage).join())).toContain('3/8');
+	}).toPass();
+	await page.close();
+
+	const again = await page.context().newPage();
+	await again.goto(fitting);
+	await expect(howMuch(again)).toHaveValue('3/8');
+	await expect(async () => {
+		expect(await again.evaluate(() => localStorage.length)).toBe(0);
+	}).toPass();
+	const other = await again.context().newPage();
+	await other.goto(fitting);
+	await expect(howMuch(other)).toHaveValue('3/8');
+});
+
+test('what is taken in the hand while the one before is being kept is kept as well, and Back leads to neither @scripting', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await sideSeam(page, fitting);
+	const letGo = await heldBack(page, 'POST');
+	const sent = asked(page, 'POST');
+	await howMuch(page).fill('1/4');
+	await keep(page).click();
+	await sent;
+	await page.getByRole('link', { name: 'Drop it' }).click();
+	await page.getByRole('link', { name: /Took in a seam/ }).click();
+	await page.getByRole('link', { name: 'Side-back seam', exact: true }).click();
+	await howMuch(page).fill('1/8');
+	letGo();
+	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
+	await expect(howMuch(page)).toHaveValue('1/8');
+	await keep(page, 2).click();
+	await expect(pinned(page)).toHaveText([/Side seam.*took in 1\/4″/, /Side-back seam.*took in 1\/8″/]);
+	await page.goBack();
+	await alive(page);
+	await expect(howMuch(page)).toHaveCount(0);
+	await expect(pinned(page)).toHaveCount(2);
+	await page.goto(fitting);
+	await expect(pinned(page)).toHaveCount(2);
+	await expect(howMuch(page)).toHaveCount(0);
+});
+
+test('what waits for a fitting that was closed meanwhile is told there, with why it is not kept @scripting', async ({
+	page,
+	request,
+	browser
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await sideSeam(page, fitting);
+	await meanwhile(page, 'POST', (route) => route.abort());
+	await howMuch(page).fill('1/4');
+	await keep(page).click();
+	await expect(notSent(page)).toHaveCount(1);
+	await page.close();
+
+	const other = await (await browser.newContext()).newPage();
+	await other.goto(fitting);
+	await alive(other);
+	await other.getByRole('button', { name: /Close it/ }).click();
+	await expect(other.getByText(/is closed/).first()).toBeVisible();
+	await other.context().close();
+
+	const again = await page.context().newPage();
+	await again.goto(fitting);
+	await expect(notSent(again)).toHaveText([/took in the side seam.*closed/]);
+	await again.getByRole('button', { name: /Let it go/ }).click();
+	await expect(notSent(again)).toHaveCount(0);
+});
