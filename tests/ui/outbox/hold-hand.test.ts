@@ -244,6 +244,7 @@ describe('a hand that is being kept', () => {
 		await vi.advanceTimersByTimeAsync(250);
 		hand.keep().done(true);
 		await answer();
+		await vi.advanceTimersByTimeAsync(250);
 		expect(sent).toEqual([typed('1/4'), null]);
 	});
 

@@ -1,4 +1,4 @@
-import { afterNavigate, pushState, replaceState } from '$app/navigation';
+import { afterNavigate, beforeNavigate, pushState, replaceState } from '$app/navigation';
 import { page } from '$app/state';
 import { onMount, untrack } from 'svelte';
 import { choosing } from './choosing.ts';
@@ -99,6 +99,11 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 			steps.end();
 		};
 	});
+	beforeNavigate(({ type }) => {
+		// Where the history goes back, the entry is another’s by now.
+		if (type === 'popstate') clearTimeout(timer);
+		else follow();
+	});
 	afterNavigate(() => {
 		clearTimeout(timer);
 		typed = (page.state.typed as Typed | undefined) ?? sent().view.typed;
@@ -185,6 +190,12 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 			return addressOf(typed);
 		},
 		change,
+		/** What was in the hand before, on another page or while this one was read again: no step. */
+		takeUp(next: Typed) {
+			put(next);
+			clearTimeout(timer);
+			timer = setTimeout(follow, quiet);
+		},
 		choose,
 		/** A change that the rest of the page is told of at once: the other side. */
 		show(next: Typed) {
@@ -231,9 +242,16 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		},
 		/** The same, where it should not have been taken up: no step of the hand, nor of the history. */
 		clear() {
-			clearTimeout(timer);
 			typed = { side: view.side };
+			past = [];
+			future = [];
+			clearTimeout(timer);
 			timer = setTimeout(follow);
+		},
+		/** Says in the address again what is typed: reading the page again has forgotten it. */
+		sayAddress() {
+			stamped = undefined;
+			follow();
 		},
 		/** What a screen reader is told. */
 		spoken: () => (stepped ? spoken : (spoken = live?.spokenHand(whole, sent().ground.unit) ?? '')),

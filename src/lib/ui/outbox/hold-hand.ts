@@ -22,6 +22,8 @@ interface Hands {
 
 /** A hand that is on its way as a form. */
 export interface Keeping {
+	/** What it is, as `nameOfHand` says it. */
+	readonly name: string;
 	/** Whether the same is in the hand still, however much more was typed of it. */
 	readonly same: () => boolean;
 	/** It is answered, or waits: the hand is empty if it was kept, else it is held as before. */
@@ -36,8 +38,9 @@ const patience = 3000;
 
 /**
  * Saves what is in the hand at each step: in the browser at once, in the journal when the hand rests or the page is left. What the
- * journal has not answered yet stays in the browser. While the page is there its saves are sent one after another, so that an older
- * one never comes last; and while a hand is being kept nothing of it is sent, or it would be in the hand again after.
+ * journal has not answered yet stays in the browser. The saves of a page are sent one after another, but for one that is sent as it
+ * is left: an older one never comes last for good. While a hand is being kept nothing more of it is sent, or it would be in the hand
+ * again after.
  */
 export function holdHand({ shelf, place, send, saved }: Hands) {
 	const name = `hand ${place}`;
@@ -51,6 +54,8 @@ export function holdHand({ shelf, place, send, saved }: Hands) {
 	let going: Promise<void> = Promise.resolve();
 	let onTheWay = 0;
 	let keeping = 0;
+	/** A form did not wait any longer for what was on its way before it. */
+	let overtaken = false;
 
 	const isEmpty = () => now === undefined || now === keptText;
 	const notSaved = () => unsaved ?? shelf.getItem(name) ?? undefined;
@@ -61,7 +66,6 @@ export function holdHand({ shelf, place, send, saved }: Hands) {
 	}
 
 	function put(text: string) {
-		keptText = undefined;
 		unsaved = text;
 		// An older one must not stand there for it.
 		if (!putBy(shelf, name, text)) shelf.removeItem(name);
@@ -69,9 +73,10 @@ export function holdHand({ shelf, place, send, saved }: Hands) {
 		if (keeping === 0) timer = setTimeout(save, rest);
 	}
 
+	/** Its own, not what another page of this browser has put by since. */
 	function takeAway() {
-		unsaved = undefined;
-		shelf.removeItem(name);
+		const text = unsaved;
+		if (text !== undefined) forget(text);
 	}
 
 	function next(work: () => Promise<void>) {
@@ -102,14 +107,6 @@ export function holdHand({ shelf, place, send, saved }: Hands) {
 		return true;
 	}
 
-	/** A save that is late comes after the keeping: what it puts into the hand is let go again. */
-	function letGoAfter() {
-		const empty = JSON.stringify({ typed: null } satisfies PutBy);
-		next(async () => {
-			if (isEmpty()) await isSaved(empty, false);
-		});
-	}
-
 	return {
 		/** The fields now; null where nothing is in the hand. */
 		hold(typed: Typed | null): void {
@@ -120,7 +117,16 @@ export function holdHand({ shelf, place, send, saved }: Hands) {
 			const text = JSON.stringify({ typed } satisfies PutBy);
 			if (text === now) return;
 			now = text;
+			keptText = undefined;
 			put(text);
+		},
+		/** The fields as the journal has them: nothing is to be sent of them as long as nothing is typed. */
+		has(typed: Typed): void {
+			now = JSON.stringify({ typed } satisfies PutBy);
+		},
+		/** The fields as they were held last; null where nothing was, undefined where it was kept. */
+		held(): Typed | null | undefined {
+			return now === undefined || isEmpty() ? undefined : (JSON.parse(now) as PutBy).typed;
 		},
 		/** What is in the hand is sent as a form, and put by as one: that is all that is sent of it now. */
 		keep(): Keeping {
@@ -128,8 +134,10 @@ export function holdHand({ shelf, place, send, saved }: Hands) {
 			const same = () => nameOf(sent) === nameOf(now);
 			stop();
 			keeping++;
+			overtaken = false;
 			takeAway();
 			return {
+				name: nameOf(sent),
 				same,
 				done(kept) {
 					keeping--;
@@ -139,7 +147,8 @@ export function holdHand({ shelf, place, send, saved }: Hands) {
 					}
 					keptText = now;
 					takeAway();
-					if (onTheWay > 0) letGoAfter();
+					// A save that comes after the keeping puts it into the hand once more: it is let go again.
+					if (onTheWay > 0 || overtaken) put(JSON.stringify({ typed: null } satisfies PutBy));
 				}
 			};
 		},
@@ -152,8 +161,10 @@ export function holdHand({ shelf, place, send, saved }: Hands) {
 		async settled(): Promise<void> {
 			if (timer !== undefined) save();
 			let late: ReturnType<typeof setTimeout> | undefined;
-			await Promise.race([going, new Promise((resolve) => (late = setTimeout(resolve, patience)))]);
+			const waited = new Promise<boolean>((resolve) => (late = setTimeout(() => resolve(true), patience)));
+			const isLate = await Promise.race([going.then(() => false), waited]);
 			clearTimeout(late);
+			if (isLate) overtaken = true;
 		},
 		/** The page is left, or hidden: what is not answered is sent now, beside what is on its way. */
 		leave(): void {

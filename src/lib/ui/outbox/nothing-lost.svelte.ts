@@ -1,8 +1,9 @@
 import { browser } from '$app/environment';
-import { afterNavigate, invalidateAll } from '$app/navigation';
+import { afterNavigate, goto, invalidateAll } from '$app/navigation';
 import { navigating } from '$app/state';
-import { onMount } from 'svelte';
+import { onMount, untrack } from 'svelte';
 import type { FittingGround } from '../fitting/ground.ts';
+import { addressOf } from '../fitting/typed.ts';
 import type { FittingView } from '../fitting/view/fitting-view.ts';
 import { clockWords } from '../clock-words.ts';
 import { askFitting, sendHand } from './ask-fitting.ts';
@@ -11,9 +12,9 @@ import { keptNow } from './kept-now.svelte.ts';
 import { listen } from './listen.ts';
 import { Outbox } from './outbox.svelte.ts';
 import { providePost } from './outbox-context.ts';
-import { postForm } from './post-form.ts';
+import { postForm, type KeepingShown } from './post-form.ts';
 import { sendFields } from './send.ts';
-import { goesOn, isHeld, keepsHand } from './same-hand.ts';
+import { goesOn, isHeld, keepsHand, nameOfHand, sameTyped } from './same-hand.ts';
 import { browserShelf } from './shelf.ts';
 import { unsentOf } from './unsent.ts';
 import { unsentDrawn } from './unsent-drawn.svelte.ts';
@@ -35,10 +36,16 @@ interface Shown {
 /** The hand, as far as it is kept. */
 interface Hand {
 	readonly typed: Typed;
+	/** Whether changes are drawn here. */
+	readonly live: boolean;
 	change(typed: Typed): void;
+	/** The same, where it was in the hand before: no step. */
+	takeUp(typed: Typed): void;
 	putDown(): void;
 	/** Empties it where it should not have been filled: no step that Back takes back. */
 	clear(): void;
+	/** Says in the address again what is typed: reading again has forgotten it. */
+	sayAddress(): void;
 }
 
 /**
@@ -59,6 +66,7 @@ export function nothingLost(shown: () => Shown) {
 	async function reread(): Promise<void> {
 		if (left || navigating.to !== null || outbox.asking || document.querySelector(':active')) return;
 		await invalidateAll();
+		if (!left) sayAddress();
 	}
 	const hand = holdHand({
 		shelf,
@@ -77,7 +85,20 @@ export function nothingLost(shown: () => Shown) {
 		return { here, ground: now, view: now === ground ? view : { ...view, typed: { ...view.typed } } };
 	});
 	let gone = $state(false);
-	providePost((form, options) => postForm(form, options, { outbox, hand, isHere: () => !left, kept }));
+	let beingKept = $state.raw<readonly string[]>([]);
+	let sayAddress = () => {};
+
+	/** Keeps what is in the hand; nothing is typed of it until it is answered, and the page drawn anew. */
+	function keep(): KeepingShown {
+		const keeping = hand.keep();
+		beingKept = [...beingKept, keeping.name];
+		return { ...keeping, end: () => (beingKept = beingKept.filter((one) => one !== keeping.name)) };
+	}
+
+	const isHere = () => !left;
+	const isLeaving = () => navigating.to !== null && navigating.to.url.pathname !== place;
+	const receivers = { outbox, hand: { keep }, isHere, isLeaving, kept, reread };
+	providePost((form, options) => postForm(form, options, receivers));
 
 	$effect(() => {
 		keptNow.waiting = outbox.late.length;
@@ -121,21 +142,34 @@ export function nothingLost(shown: () => Shown) {
 		/** What an earlier page left in this browser: looked at before this one puts anything by. */
 		const earlier = { forms: unsentOf(shelf, place), hand: hand.putBy() };
 		let entered = $state(false);
-		afterNavigate(({ to }) => {
+		sayAddress = () => state.sayAddress();
+		afterNavigate(({ to, type }) => {
 			gone = false;
-			const { forms, hand: putBy } = entered ? { forms: outbox.unsent, hand: hand.putBy() } : earlier;
+			const forms = entered ? outbox.unsent : earlier.forms;
+			// What a form came to is read while more is typed: what is in the hand here is newer.
+			const here = entered && type === 'goto' ? hand.held() : undefined;
+			const putBy = here !== undefined ? here : entered ? hand.putBy() : earlier.hand;
+			const first = !entered;
 			entered = true;
 			if (isClosed()) return;
 			const address = Object.fromEntries(to?.url.searchParams ?? []);
-			// Newer than any form, which took what was in the hand along; and than what the journal has.
-			if (putBy && goesOn(address, putBy)) state.change(putBy);
-			else if ((putBy === null && !isHeld(address)) || forms.some((form) => keepsHand(form, state.typed)))
-				state.clear();
+			// Newer than the forms, which took what was in the hand along; and than what the journal has.
+			const isEmpty = (putBy === null && !isHeld(address)) || forms.some((form) => keepsHand(form, state.typed));
+			if (putBy && goesOn(address, putBy)) take(putBy);
+			else if (isEmpty && isHeld(state.typed)) state.clear();
+			else if (first && !isHeld(address) && isHeld(state.typed)) hand.has(withoutKept(state.typed));
 			hand.again();
 		});
+		function take(typed: Typed) {
+			if (sameTyped(typed, withoutKept(state.typed))) return;
+			state.takeUp(typed);
+			// As long as nothing is drawn here the fields show what was sent.
+			if (!state.live) void goto(place + addressOf(typed), { replaceState: true, noScroll: true, keepFocus: true });
+		}
 		$effect(() => {
 			const { typed } = state;
-			if (entered && !isClosed()) hand.hold(isHeld(typed) ? withoutKept(typed) : null);
+			// Not when the page was read again: what is shown until it is drawn anew may be kept, or let go.
+			if (entered && !untrack(isClosed)) hand.hold(isHeld(typed) ? withoutKept(typed) : null);
 		});
 		$effect(() => {
 			const { alteration, revision: _, ...mine } = state.typed;
@@ -152,6 +186,14 @@ export function nothingLost(shown: () => Shown) {
 		/** What the hand is drawn from: what `load` says, with what was not sent yet. */
 		sent: () => sent,
 		waiting: () => drawn().waiting,
+		/** Whether what is typed is on its way, or waits: nothing is to be typed of it. */
+		isBeingKept: (typed: Typed) => beingKept.includes(nameOfHand(typed)),
+		/** Puts down what is in the hand as long as the server draws it: told first, or it would be in the hand of the next page. */
+		async letGo(next: Typed) {
+			hand.hold(null);
+			await hand.settled();
+			await goto(place + addressOf(next), { noScroll: true });
+		},
 		/** The alteration that was being changed here was undone on another device. */
 		get gone() {
 			return gone;

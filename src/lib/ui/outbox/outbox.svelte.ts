@@ -22,7 +22,7 @@ interface Hands {
 	readonly place: string;
 	/** Told when forms that had waited were received, or answered. */
 	readonly received: () => Promise<void>;
-	/** What is to be in the journal before a form is sent: ends when it is. */
+	/** What is to be in the journal before a form is sent: ends when it is, or is not waited for any longer. */
 	readonly first?: () => Promise<void>;
 	readonly send: (action: string, fields: Fields) => Promise<Sent<FormResult>>;
 	readonly now?: () => number;
@@ -121,7 +121,7 @@ export class Outbox {
 		let others = false;
 		try {
 			this.#look();
-			for (let next = this.waiting[0]; next; next = this.waiting[0]) {
+			for (let next = this.waiting[0]; next && !this.#stopped; next = this.waiting[0]) {
 				if (this.#hands.first) await this.#hands.first();
 				const sent = await this.#send(next.action, { ...next.fields, once: next.once });
 				this.away = sent.away;
@@ -135,7 +135,8 @@ export class Outbox {
 			}
 		} finally {
 			this.#sending = false;
-			for (const { once } of this.waiting) this.#tell({ once }, 'waits');
+			// Those as well that another page of this browser has sent meanwhile: here they are told of by what the journal has.
+			for (const once of Object.keys(this.#asked)) this.#tell({ once }, 'waits');
 			if (this.waiting.length > 0) this.#tryAgain();
 		}
 		if (others) await this.#hands.received();

@@ -1,8 +1,9 @@
 import { applyAction } from '$app/forms';
-import { goto, invalidateAll } from '$app/navigation';
+import { goto } from '$app/navigation';
+import { tick } from 'svelte';
 import { onItsWay } from '../on-its-way.ts';
-import { wasKept } from './answered.ts';
-import type { HeldHand } from './hold-hand.ts';
+import { asksToSignIn, wasKept } from './answered.ts';
+import type { Keeping } from './hold-hand.ts';
 import { nameOfHand } from './same-hand.ts';
 import type { Outbox } from './outbox.svelte.ts';
 
@@ -19,13 +20,23 @@ export interface PostOptions {
 	readonly later?: boolean;
 }
 
+/** A hand that is being kept, and shown so. */
+export interface KeepingShown extends Keeping {
+	/** The page is drawn anew, or will not be. */
+	readonly end: () => void;
+}
+
 /** Whom a form is given to. */
 interface Receivers {
 	readonly outbox: Outbox;
-	readonly hand: Pick<HeldHand, 'keep'>;
+	readonly hand: { readonly keep: () => KeepingShown };
 	/** Whether the page is there still. */
 	readonly isHere: () => boolean;
+	/** Whether it is on its way to another. */
+	readonly isLeaving: () => boolean;
 	readonly kept: () => void;
+	/** Reads the page again, where it stays. */
+	readonly reread: () => Promise<void>;
 }
 
 /**
@@ -33,7 +44,8 @@ interface Receivers {
  * keyboard is taken to the first field that was. A button that only shows something (`formmethod="get"`) is left alone. Where the page
  * has gone on meanwhile, to another page or with another thing in the hand, it is left as it is.
  */
-export function postForm(form: HTMLFormElement, options: PostOptions, { outbox, hand, isHere, kept }: Receivers) {
+export function postForm(form: HTMLFormElement, options: PostOptions, receivers: Receivers) {
+	const { outbox, hand, isHere, isLeaving, kept, reread } = receivers;
 	let now = options;
 	const submitted = async (event: SubmitEvent) => {
 		const button = event.submitter as HTMLButtonElement | null;
@@ -43,43 +55,51 @@ export function postForm(form: HTMLFormElement, options: PostOptions, { outbox, 
 		const fields = fieldsOf(new FormData(form, button));
 		const address = new URL(button?.hasAttribute('formaction') ? button.formAction : form.action);
 		const action = address.pathname + address.search;
-		// What is in the hand is kept once, whatever else was typed of it before its answer.
+		// What is in the hand is kept once; meanwhile nothing is typed of it.
 		const arrived = onItsWay(form, now.hand ? nameOfHand(fields) : { action, fields });
 		if (!arrived) return;
-		await send(action, fields).finally(arrived);
+		const keeping = now.hand ? hand.keep() : undefined;
+		try {
+			await send(action, fields, keeping);
+		} finally {
+			keeping?.end();
+			arrived();
+		}
 	};
-	async function send(action: string, fields: Readonly<Record<string, string>>): Promise<void> {
+	async function send(action: string, fields: Readonly<Record<string, string>>, keeping?: KeepingShown): Promise<void> {
 		const { later, anew = false, waits } = now;
 		const asks = /\?\/(\w+)/.exec(action)?.[1] ?? '';
 		const words = typeof now.words === 'string' ? now.words : now.words(asks);
-		const keeping = now.hand ? hand.keep() : undefined;
-		const shows = () => isHere() && (keeping?.same() ?? true);
+		const shows = () => isHere() && !isLeaving() && (keeping?.same() ?? true);
 		const came = await outbox.post({ action, fields, words }, { later, shows }).catch((fault: unknown) => {
 			keeping?.done(false);
 			throw fault;
 		});
 		if (!isHere()) return;
 		const shown = shows();
-		const isKept = typeof came === 'object' && wasKept(came.result);
-		keeping?.done(isKept);
-		if (came === 'not put by') return;
+		const result = typeof came === 'object' ? came.result : undefined;
+		const isKept = result !== undefined && wasKept(result);
+		// Where it is first asked who this is, the form stays put by and is sent after: what is in it is not in the hand.
+		keeping?.done(isKept || (result !== undefined && asksToSignIn(result)));
 		if (came === 'waits') {
 			if (shown) waits?.();
-			return folded(form, anew);
+			folded(form, anew);
 		}
-		const { result } = came;
 		// One that our own mistake stopped stays in the list, with what can be done about it.
-		if (result.type === 'error') return;
+		if (result === undefined || result.type === 'error') return;
 		if (isKept) {
 			kept();
 			folded(form, anew);
 		}
-		if (!shown) return isKept ? invalidateAll() : undefined;
+		if (!shown) return isKept ? reread() : undefined;
 		// Back leads to what was before the hand: not to one that is kept, as if it were still to be.
 		if (isKept && keeping && result.type === 'redirect')
 			return goto(result.location, { replaceState: true, invalidateAll: true });
 		await applyAction(result);
-		if (result.type === 'failure') form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+		if (result.type !== 'failure') return;
+		keeping?.end();
+		await tick();
+		form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
 	}
 	form.addEventListener('submit', submitted);
 	return {

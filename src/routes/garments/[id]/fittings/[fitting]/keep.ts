@@ -2,14 +2,15 @@ import type { Answer } from '$lib/server/journal/answer.ts';
 import type { Change, NewAlteration } from '$lib/server/journal/changes.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import type { Alteration } from '$lib/server/journal/records.ts';
-import { handCookie } from '$lib/ui/cookies.ts';
 import { readAlteration, type AlterationRead } from '$lib/ui/fitting/form/read-alteration.ts';
-import { field } from '$lib/ui/fitting/typed.ts';
+import { field, type Typed } from '$lib/ui/fitting/typed.ts';
 import { draftBefore } from '$lib/ui/fitting/view/in-hand.ts';
 import { keptView } from '$lib/ui/fitting/view/kept-view.ts';
+import { nameOfHand } from '$lib/ui/outbox/same-hand.ts';
 import { asked, backTo, doneOnce, refusedBy, wrong } from './asked.ts';
 import { foundFitting } from './found-fitting.ts';
 import { groundOf } from './ground-of.ts';
+import { handsAt } from './hands.ts';
 import { gone, standsNow } from './stands-now.ts';
 import type { RequestEvent } from './$types';
 
@@ -18,7 +19,10 @@ export async function keepAlteration(event: RequestEvent) {
 	const { journal } = event.locals;
 	const { page, contents } = foundFitting(journal, event.params);
 	const { typed, unit, came } = await asked(event);
-	const back = (kept: string) => backTo(event, { side: typed.side ?? '', kept }, '#in-hand');
+	const back = (kept: string) => {
+		letGoOfKept(event, contents.fitting.id, typed);
+		return backTo(event, { side: typed.side ?? '', kept }, '#in-hand');
+	};
 	if (came !== undefined) return back(came);
 	const { alterations } = contents;
 	const ground = groundOf(journal, page, contents, journal.previewFitting(contents.fitting.id)!, unit);
@@ -33,10 +37,14 @@ export async function keepAlteration(event: RequestEvent) {
 			? revised(journal, contents.fitting.id, editing, Number(field(typed, 'revision')), read.read)
 			: added(journal, contents.fitting.id, read.read)
 	);
-	const device = event.cookies.get(handCookie);
-	if (answer.ok && device !== undefined) journal.letGoOfHand(contents.fitting.id, device);
 	if (answer.ok) return back(answer.value.id);
 	return refusedBy('keep', answer, typed, answer.stale ? standsNow(journal, page, answer.current, unit) : undefined);
+}
+
+/** What is kept is in the hand no more; what was taken in it since, while the form waited to be sent, stays there. */
+function letGoOfKept({ locals: { journal }, cookies }: RequestEvent, fitting: string, typed: Typed): void {
+	const { own } = handsAt(journal, fitting, cookies);
+	if (own && nameOfHand(own.typed) === nameOfHand(typed)) journal.letGoOfHand(fitting, own.device);
 }
 
 /** The fields of one alteration; of the two sides' alterations each has its own intent. */
