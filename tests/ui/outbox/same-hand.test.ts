@@ -21,9 +21,15 @@ test('a hand is the same for as long as only more is typed of it', () => {
 });
 
 test('what is typed goes on from an address that says no more than what is in the hand, or nothing', () => {
-	const said: readonly Fields[] = [{}, { side: 'left', kept: 'a1' }, { seam: 'side' }, { ...hand, note: 'Loose' }];
-	for (const address of said) expect(goesOn(address, hand)).toBe(true);
-	for (const address of others) expect(goesOn(address, hand)).toBe(false);
+	const before: readonly Fields[] = [
+		{},
+		{ side: 'left', kept: 'a1' },
+		{ seam: 'side' },
+		{ ...hand, here: 'level:hip' }
+	];
+	for (const address of before) expect(goesOn(address, hand)).toBe(true);
+	for (const address of [...others, { 'amount.level:waist': '3/8' }, { ...hand, note: 'Loose' }])
+		expect(goesOn(address, hand)).toBe(false);
 });
 
 test('a form that waits keeps the hand that it was sent of, with what was typed last and before', () => {

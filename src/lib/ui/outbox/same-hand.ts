@@ -5,6 +5,9 @@ type Typed = Readonly<Record<string, string>>;
 /** Fields that say what is in the hand, whatever is typed of it. */
 const what = ['act', 'across', 'piece', 'seam', 'edge', 'dart', 'alteration'];
 
+/** Fields that say how it is looked at, and not what is pinned. */
+const looks = ['side', 'here', 'places', 'along', 'kept', 'revision'];
+
 /** Whether something is in the hand. */
 export const isHeld = (typed: Typed): boolean => what.some((name) => typed[name]);
 
@@ -17,9 +20,10 @@ export function sameTyped(one: Typed, other: Typed): boolean {
 	return names.every((name) => (one[name] ?? '') === (other[name] ?? ''));
 }
 
-/** Whether what an address says of the hand is said by another as well, which may have gone on from there. */
+/** Whether all that an address says of the hand is said by another as well, which may have gone on from there. */
 export function goesOn(address: Typed, typed: Typed): boolean {
-	return what.every((name) => !address[name] || address[name] === typed[name]);
+	const said = Object.entries(address).filter(([name, text]) => text !== '' && !looks.includes(name));
+	return said.every(([name, text]) => typed[name] === text);
 }
 
 /** Whether a form that is not answered yet keeps what is in the hand: as it stands there, or with more that was typed of it. */
