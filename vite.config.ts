@@ -4,13 +4,13 @@ import type { Rolldown } from 'vite';
 import { defineConfig } from 'vitest/config';
 
 /**
- * What the browser gets is put into few files: forty of a few hundred bytes each compress badly. The framework is one; what four
- * pages or more have in common is another, which saves the fitting page more bytes than it costs the smallest pages.
+ * What the browser gets is put into few files: forty of a few hundred bytes each compress badly. The framework is one; what two pages
+ * or more have in common is another, which the first page that is opened brings along for all.
  */
 const codeSplitting: Rolldown.OutputOptions['codeSplitting'] = {
 	groups: [
 		{ name: 'framework', test: /node_modules[\\/](svelte|@sveltejs|devalue|clsx|esm-env)[\\/]|preload-helper/ },
-		{ name: 'shared', test: /src[\\/]lib[\\/](ui|measure)[\\/]/, tags: ['$initial'], minShareCount: 4 }
+		{ name: 'shared', test: /src[\\/]lib[\\/](ui|measure)[\\/]/, tags: ['$initial'], minShareCount: 2 }
 	]
 };
 
