@@ -35,6 +35,26 @@ async function heldBack(page: Page, method: string): Promise<() => void> {
 	return () => go();
 }
 
+test('what was in the hand before is not in it again when the next was kept at once @scripting', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	const saved = page.waitForResponse((one) => one.request().method() === 'PUT');
+	await page.goto(`${fitting}?act=new-dart&edge=front/neck`);
+	await saved;
+	await page.goto(`${fitting}?act=took-in&seam=side`);
+	// Kept before it was saved: the journal has what was in the hand before.
+	await meanwhile(page, 'PUT', (route) => route.abort());
+	await alive(page);
+	await howMuch(page).fill('1/4');
+	await keep(page).click();
+	await expect(page.getByRole('heading', { name: 'Alteration 1 is kept' })).toBeVisible();
+	await page.goto(fitting);
+	await expect(page.getByRole('heading', { name: /dart/i })).toHaveCount(0);
+	await expect(page.getByRole('button', { name: /^Keep alteration/ })).toHaveCount(0);
+});
+
 test('a hand whose saving is slow is not in the hand again once it is kept @scripting', async ({ page, request }) => {
 	const fitting = await beginFitting(page, request, server.address());
 	await sideSeam(page, fitting);

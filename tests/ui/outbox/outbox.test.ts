@@ -291,6 +291,25 @@ test('an answer that there is no room for is told all the same, and its form not
 	expect(outbox.waiting).toEqual([]);
 });
 
+test('a form says whether its page shows it still, when it is sent', async () => {
+	const here = server();
+	const send = vi.fn(here.send);
+	const { outbox } = opened({ ...here, send });
+	const said = () => send.mock.calls.map(([, { what, inHand }]) => [what, inHand]);
+	await outbox.post(form('first'));
+	await outbox.post(form('second'), { shows: () => false });
+	here.given.away = true;
+	await outbox.post(form('third'));
+	here.given.away = false;
+	await outbox.flush();
+	expect(said()).toEqual([
+		['first', 'yes'],
+		['second', undefined],
+		['third', 'yes'],
+		['third', undefined]
+	]);
+});
+
 test('a page that is left tries no more', async () => {
 	const here = server();
 	const { outbox } = opened(here);

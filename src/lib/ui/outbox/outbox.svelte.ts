@@ -34,6 +34,9 @@ interface Asked {
 	readonly shows: () => boolean;
 }
 
+/** Said with a form that its page still shows: nothing was taken in the hand since. */
+const inHand = { inHand: 'yes' };
+
 /** ms until what waits is tried again: soon at first, then every half minute. */
 const pauses = [1000, 2000, 4000, 8000, 15_000, 30_000];
 
@@ -123,7 +126,8 @@ export class Outbox {
 			this.#look();
 			for (let next = this.waiting[0]; next && !this.#stopped; next = this.waiting[0]) {
 				if (this.#hands.first) await this.#hands.first();
-				const sent = await this.#send(next.action, { ...next.fields, once: next.once });
+				const shown = this.#asked[next.once]?.shows() ?? false;
+				const sent = await this.#send(next.action, { ...next.fields, once: next.once, ...(shown && inHand) });
 				this.away = sent.away;
 				if (sent.away) break;
 				this.#tries = 0;
@@ -197,7 +201,7 @@ export class Outbox {
 
 	async #sendPlainly(unsent: Unsent): Promise<Came> {
 		if (this.#hands.first) await this.#hands.first();
-		const sent = await this.#send(unsent.action, { ...unsent.fields, once: unsent.once });
+		const sent = await this.#send(unsent.action, { ...unsent.fields, once: unsent.once, ...inHand });
 		this.away = sent.away;
 		this.notDone = sent.away;
 		return sent.away ? 'not put by' : { result: sent.answer };

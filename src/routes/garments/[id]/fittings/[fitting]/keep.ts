@@ -41,10 +41,11 @@ export async function keepAlteration(event: RequestEvent) {
 	return refusedBy('keep', answer, typed, answer.stale ? standsNow(journal, page, answer.current, unit) : undefined);
 }
 
-/** What is kept is in the hand no more; what was taken in it since, while the form waited to be sent, stays there. */
+/** What is kept is in the hand no more; what was taken in it since, while the form waited in a browser, stays there. */
 function letGoOfKept({ locals: { journal }, cookies }: RequestEvent, fitting: string, typed: Typed): void {
 	const { own } = handsAt(journal, fitting, cookies);
-	if (own && nameOfHand(own.typed) === nameOfHand(typed)) journal.letGoOfHand(fitting, own.device);
+	const waited = field(typed, 'once') !== '' && field(typed, 'inHand') === '';
+	if (own && (!waited || nameOfHand(own.typed) === nameOfHand(typed))) journal.letGoOfHand(fitting, own.device);
 }
 
 /** The fields of one alteration; of the two sides' alterations each has its own intent. */
