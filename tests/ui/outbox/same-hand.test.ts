@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { targetFields } from '../../../src/lib/ui/fitting/targets.ts';
 import { goesOn, isHeld, keepsHand, nameOfHand } from '../../../src/lib/ui/outbox/same-hand.ts';
 
 type Fields = Readonly<Record<string, string>>;
@@ -18,6 +19,10 @@ test('a hand is the same for as long as only more is typed of it', () => {
 	expect(nameOfHand(hand)).toBe(nameOfHand({ ...hand, 'amount.level:waist': '', side: 'left' }));
 	for (const other of others) expect(nameOfHand({ ...hand, ...other })).not.toBe(nameOfHand(hand));
 	expect([isHeld(hand), isHeld({ side: 'left', kept: 'a1' })]).toEqual([true, false]);
+});
+
+test('whatever an act can be done to is in the hand', () => {
+	for (const of of targetFields) expect([of, isHeld({ [of]: 'a' })]).toEqual([of, true]);
 });
 
 test('what is typed goes on from an address that says no more than what is in the hand, or nothing', () => {

@@ -1,9 +1,8 @@
+import type { Typed } from '../fitting/typed.ts';
 import type { HandSaved } from './ask-fitting.ts';
 import { nameOfHand } from './same-hand.ts';
 import type { Sent } from './send.ts';
 import { putBy, type Shelf } from './unsent.ts';
-
-type Typed = Readonly<Record<string, string>>;
 
 /** What is in the hand as this browser keeps it until the journal has it; no fields: the hand was emptied. */
 interface PutBy {
@@ -189,5 +188,3 @@ function nameOf(text: string | undefined): string {
 	const typed = text === undefined ? null : (JSON.parse(text) as PutBy).typed;
 	return typed === null ? '' : nameOfHand(typed);
 }
-
-export type HeldHand = ReturnType<typeof holdHand>;

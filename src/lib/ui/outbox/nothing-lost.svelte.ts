@@ -3,7 +3,7 @@ import { afterNavigate, goto, invalidateAll } from '$app/navigation';
 import { navigating } from '$app/state';
 import { onMount, untrack } from 'svelte';
 import type { FittingGround } from '../fitting/ground.ts';
-import { addressOf } from '../fitting/typed.ts';
+import { addressOf, type Typed } from '../fitting/typed.ts';
 import type { FittingView } from '../fitting/view/fitting-view.ts';
 import { clockWords } from '../clock-words.ts';
 import { askFitting, sendHand } from './ask-fitting.ts';
@@ -18,8 +18,6 @@ import { goesOn, isHeld, keepsHand, nameOfHand, sameTyped } from './same-hand.ts
 import { browserShelf } from './shelf.ts';
 import { unsentOf } from './unsent.ts';
 import { unsentDrawn } from './unsent-drawn.svelte.ts';
-
-type Typed = Readonly<Record<string, string>>;
 
 /** What `load` says of the fitting. */
 interface Shown {

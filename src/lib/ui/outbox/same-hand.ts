@@ -1,8 +1,7 @@
+import type { Typed } from '../fitting/typed.ts';
 import type { Unsent } from './unsent.ts';
 
-type Typed = Readonly<Record<string, string>>;
-
-/** Fields that say what is in the hand, whatever is typed of it. */
+/** Fields that say what is in the hand, whatever is typed of it: `targetFields` with the act; not taken from there, for the engine comes along. */
 const what = ['act', 'across', 'piece', 'seam', 'edge', 'dart', 'alteration'];
 
 /** Fields that say how it is looked at, and not what is pinned. */
