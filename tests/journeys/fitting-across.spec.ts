@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type APIRequestContext, type Page } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
+import { pinned } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -8,7 +9,6 @@ const server = ownServer();
 /** A new fitting of the demo’s jacket, open. */
 const begin = (page: Page, request: APIRequestContext) => beginFitting(page, request, server.address());
 
-const pinned = (page: Page) => page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem');
 const keep = (page: Page, number: number) => page.getByRole('button', { name: `Keep alteration ${number}` }).click();
 const show = (page: Page) => page.getByRole('button', { name: 'Show the line' }).click();
 const choose = (page: Page, group: string, name: string) =>

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type APIRequestContext, type Page } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
 import { demoGarment } from '../support/demo-garment.ts';
+import { pinned } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -14,7 +15,6 @@ async function garmentOf(request: APIRequestContext): Promise<string> {
 const begin = (page: Page, request: APIRequestContext) => beginFitting(page, request, server.address());
 
 const howMuch = (page: Page, place: string) => page.getByLabel(`${place}, how much`, { exact: true });
-const pinned = (page: Page) => page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem');
 const keep = (page: Page, number: number) => page.getByRole('button', { name: `Keep alteration ${number}` }).click();
 
 /** The status that a form is answered with, sent as a browser without scripting sends it. */

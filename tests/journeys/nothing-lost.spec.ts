@@ -1,5 +1,6 @@
 import { expect, test, type APIRequestContext, type Page } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
+import { alive, howMuch, keepButton, notSent, pinned, takeIn } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -7,22 +8,9 @@ const server = ownServer();
 /** A new fitting of the demo’s jacket, open. */
 const begin = (page: Page, request: APIRequestContext) => beginFitting(page, request, server.address());
 
-const howMuch = (page: Page, place: string) => page.getByLabel(`${place}, how much`, { exact: true });
-const pinned = (page: Page) => page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem');
-const notSent = (page: Page) => page.getByRole('list', { name: 'Not sent yet' }).getByRole('listitem');
-const keep = (page: Page, number: number) => page.getByRole('button', { name: `Keep alteration ${number}` }).click();
+const keep = (page: Page, number: number) => keepButton(page, number).click();
 const undo = (page: Page, words: string) => page.getByRole('button', { name: `Undo: ${words}` });
 const redo = (page: Page, words: string) => page.getByRole('button', { name: `Do again: ${words}` });
-
-/** Takes in a seam at its waist without leaving the page, as on the phone in the fitting room. */
-async function takeIn(page: Page, seam: string, amount: string) {
-	await page.getByRole('link', { name: /Took in a seam/ }).click();
-	await page.getByRole('link', { name: seam, exact: true }).click();
-	await howMuch(page, 'Waist line').fill(amount);
-}
-
-/** The page’s own script has come: it answers taps itself. */
-const alive = (page: Page) => page.locator('.fitting[data-sveltekit-preload-data="off"]').waitFor();
 
 test('a server that dies in the middle of a fitting loses nothing: what is pinned meanwhile is there once, in order @scripting', async ({
 	page,

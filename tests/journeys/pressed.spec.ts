@@ -1,17 +1,14 @@
 import { expect, test, type Page } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
+import { alive, howMuch, keepButton, pinned } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
 
-const howMuch = (page: Page) => page.getByLabel('Waist line, how much', { exact: true });
-const pinned = (page: Page) => page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem');
-const keep = (page: Page) => page.getByRole('button', { name: 'Keep alteration 1' });
-
 /** The side seam in the hand, at an address that says it, on a page whose script has come. */
 async function sideSeam(page: Page, fitting: string, sides = 'both') {
 	await page.goto(`${fitting}?act=took-in&seam=side&sides=${sides}`);
-	await page.locator('.fitting[data-sveltekit-preload-data="off"]').waitFor();
+	await alive(page);
 }
 
 test('a press is a press: what comes meanwhile does not move the button from under the finger @scripting @desktop', async ({
@@ -25,7 +22,7 @@ test('a press is a press: what comes meanwhile does not move the button from und
 	await howMuch(page).fill('1/4');
 	// The whole page is drawn; the next step draws less at first, and then the left side makes what it does longer.
 	await page.waitForTimeout(1000);
-	const { x, y, height } = (await keep(page).boundingBox())!;
+	const { x, y, height } = (await keepButton(page).boundingBox())!;
 	await page.mouse.move(x + 40, y + height / 2);
 	await page.mouse.down();
 	await page.getByLabel('Waist line, how much, left, under-arm', { exact: true }).fill('1/8');
@@ -38,7 +35,7 @@ test('a button that is pressed twice asks once @scripting', async ({ page, reque
 	const fitting = await beginFitting(page, request, server.address());
 	await sideSeam(page, fitting);
 	await howMuch(page).fill('1/4');
-	await keep(page).dblclick();
+	await keepButton(page).dblclick();
 	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
 	await page.goto(fitting);
 	await expect(pinned(page)).toHaveCount(1);

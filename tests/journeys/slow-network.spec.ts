@@ -1,16 +1,9 @@
 import { expect, test, type Page, type Route } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
+import { alive, howMuch, keepButton, notSent, pinned, takeIn } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
-
-const howMuch = (page: Page, place = 'Waist line') => page.getByLabel(`${place}, how much`, { exact: true });
-const pinned = (page: Page) => page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem');
-const notSent = (page: Page) => page.getByRole('list', { name: 'Not sent yet' }).getByRole('listitem');
-const keep = (page: Page, number = 1) => page.getByRole('button', { name: `Keep alteration ${number}` });
-
-/** The page’s own script has come: it answers taps itself. */
-const alive = (page: Page) => page.locator('.fitting[data-sveltekit-preload-data="off"]').waitFor();
 
 /** The side seam in the hand, at an address that says it, on a page whose script has come. */
 async function sideSeam(page: Page, fitting: string) {
@@ -48,7 +41,7 @@ test('what was in the hand before is not in it again when the next was kept at o
 	await meanwhile(page, 'PUT', (route) => route.abort());
 	await alive(page);
 	await howMuch(page).fill('1/4');
-	await keep(page).click();
+	await keepButton(page).click();
 	await expect(page.getByRole('heading', { name: 'Alteration 1 is kept' })).toBeVisible();
 	await page.goto(fitting);
 	await expect(page.getByRole('heading', { name: /dart/i })).toHaveCount(0);
@@ -65,7 +58,7 @@ test('a hand whose saving is slow is not in the hand again once it is kept @scri
 	});
 	await howMuch(page).fill('1/4');
 	await slow;
-	await keep(page).click();
+	await keepButton(page).click();
 	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
 	await page.waitForTimeout(2000);
 	await page.goto(fitting);
@@ -86,7 +79,7 @@ for (const by of ['its own address', 'the fitting'])
 		// It never arrives.
 		await meanwhile(page, 'POST', () => undefined);
 		const sent = asked(page, 'POST');
-		await keep(page).click();
+		await keepButton(page).click();
 		await sent;
 		await page.close();
 
@@ -136,7 +129,7 @@ test('what is taken in the hand while the one before is being kept is kept as we
 	const letGo = await heldBack(page, 'POST');
 	const sent = asked(page, 'POST');
 	await howMuch(page).fill('1/4');
-	await keep(page).click();
+	await keepButton(page).click();
 	await sent;
 	// Nothing more is typed of what is on its way.
 	await expect(page.locator('form.hand')).toHaveAttribute('inert');
@@ -146,7 +139,7 @@ test('what is taken in the hand while the one before is being kept is kept as we
 	letGo();
 	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
 	await expect(howMuch(page, 'Neck')).toHaveValue('1/8');
-	await keep(page, 2).click();
+	await keepButton(page, 2).click();
 	await expect(pinned(page)).toHaveText([/Side seam.*took in 1\/4″/, /Shoulder.*took in 1\/8″/]);
 	await page.goto(fitting);
 	await expect(pinned(page)).toHaveCount(2);
@@ -159,10 +152,8 @@ test('Back after Keep leads to what was before the hand, not to one that would b
 }) => {
 	await beginFitting(page, request, server.address());
 	await alive(page);
-	await page.getByRole('link', { name: /Took in a seam/ }).click();
-	await page.getByRole('link', { name: 'Side seam', exact: true }).click();
-	await howMuch(page).fill('1/4');
-	await keep(page).click();
+	await takeIn(page, 'Side seam', '1/4');
+	await keepButton(page).click();
 	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
 	await expect(howMuch(page)).toHaveCount(0);
 	await page.goBack();
@@ -179,14 +170,10 @@ test('what is taken in the hand while the one before waits is in the hand still 
 	await alive(page);
 	await meanwhile(page, 'POST', (route) => route.abort());
 	await meanwhile(page, 'PUT', (route) => route.abort());
-	await page.getByRole('link', { name: /Took in a seam/ }).click();
-	await page.getByRole('link', { name: 'Side seam', exact: true }).click();
-	await howMuch(page).fill('1/4');
-	await keep(page).click();
+	await takeIn(page, 'Side seam', '1/4');
+	await keepButton(page).click();
 	await expect(notSent(page)).toHaveCount(1);
-	await page.getByRole('link', { name: /Took in a seam/ }).click();
-	await page.getByRole('link', { name: 'Side-back seam', exact: true }).click();
-	await howMuch(page).fill('1/8');
+	await takeIn(page, 'Side-back seam', '1/8');
 	await page.unrouteAll();
 	await expect(notSent(page)).toHaveCount(0, { timeout: 45_000 });
 	await expect(howMuch(page)).toHaveValue('1/8');
@@ -213,7 +200,7 @@ test('what waits for a fitting that was closed meanwhile is told there, with why
 		.context()
 		.route('**/fittings/**', (route) => (route.request().method() === 'POST' ? route.abort() : route.fallback()));
 	await howMuch(page).fill('1/4');
-	await keep(page).click();
+	await keepButton(page).click();
 	await expect(notSent(page)).toHaveCount(1);
 	await page.close();
 

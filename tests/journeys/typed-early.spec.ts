@@ -1,5 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
+import { pinned } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -56,9 +57,6 @@ test('what is pinned before the page’s script has come is in the hand when it 
 	await expect(page.getByText('1/4″ on each layer').first()).toBeAttached();
 	await left.fill('1/8');
 	await page.getByRole('button', { name: 'Keep alteration 1' }).click();
-	await expect(page.getByRole('list', { name: 'Pinned so far' }).getByRole('listitem')).toContainText([
-		'1/4″ at the waist, right side only',
-		'1/8″ at the waist, left side only'
-	]);
+	await expect(pinned(page)).toContainText(['1/4″ at the waist, right side only', '1/8″ at the waist, left side only']);
 	await expect(page.getByText('Pinned in haste').first()).toBeVisible();
 });
