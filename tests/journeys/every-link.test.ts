@@ -69,7 +69,7 @@ test('every link of every page leads somewhere; no page has an error, scrolls si
 		javaScriptEnabled === false ? [] : project.name === 'desktop' ? ['light', 'dim', 'print'] : ['light'];
 	page.on('pageerror', (error) => wrong.push(`${page.url()}: ${error.message}`));
 	page.on('console', (message) => {
-		if (message.type() === 'error') wrong.push(`${page.url()}: ${message.text()}`);
+		if (['error', 'warning'].includes(message.type())) wrong.push(`${page.url()}: ${message.text()}`);
 	});
 
 	const seen = new Set(['/']);
