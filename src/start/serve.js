@@ -25,7 +25,7 @@ const patience = 5_000;
  * with the demo; a journal that cannot be opened says so in a sentence.
  * @returns {Promise<Handler>}
  */
-async function builtHandler() {
+export async function builtHandler() {
 	process.chdir(projectFolder);
 	process.env.PIN_TO_PAPER_JOURNAL = journalFolder();
 	// Without these the built server takes every address for https and refuses every form that is sent over http,

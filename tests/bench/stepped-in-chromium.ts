@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { alive } from '../support/fitting-page.ts';
 import { isDeepStrictEqual } from 'node:util';
 import { chromium, type Browser, type Page } from '@playwright/test';
 import { demoGarment } from '../support/demo-garment.ts';
@@ -43,7 +44,7 @@ export async function steppedInChromium(stepped: Stepped): Promise<void> {
 	try {
 		const page = await browser.newPage({ viewport: { width: 1400, height: 900 } });
 		await openFitting(page, server.address, stepped);
-		await page.getByRole('button', { name: 'Closer' }).first().waitFor();
+		await alive(page);
 		console.log(`\nA pin stepped ${times} times in Chromium, ms from when the finger is lifted (wanted: under 16.7)`);
 		for (const way of ways) {
 			const all = await tapped(page, stepped.amount, way);

@@ -4,6 +4,7 @@ import { parseDraft } from '../../src/lib/engine/index.ts';
 import { acts } from '../../src/lib/ui/fitting/acts.ts';
 import { targetsFor } from '../../src/lib/ui/fitting/targets.ts';
 import { beginFitting } from '../support/begin-fitting.ts';
+import { alive } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -29,7 +30,7 @@ for (const { act, targets } of hands)
 			const query = new URLSearchParams({ act: act.key, [of]: id });
 			await page.goto(`${fitting}?${query.toString()}`);
 			await expect(page.getByRole('heading', { name: new RegExp(`^${name}`) }), name).toBeVisible();
-			await page.getByRole('button', { name: 'Closer' }).first().waitFor();
+			await alive(page);
 			const more = page.getByRole('button', { name: /^More, / }).first();
 			if ((await more.count()) > 0) await more.click();
 			await expect(page.getByRole('button', { name: 'Keep alteration 1' })).toBeVisible();

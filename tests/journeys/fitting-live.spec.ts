@@ -1,5 +1,6 @@
 import { expect, test, type APIRequestContext, type Page } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
+import { alive } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -7,8 +8,6 @@ const server = ownServer();
 /** A new fitting of the demo’s jacket, open. */
 const begin = (page: Page, request: APIRequestContext) => beginFitting(page, request, server.address());
 
-/** The buttons for looking closer come with the engine. */
-const ready = (page: Page) => page.getByRole('button', { name: 'Closer' }).first().waitFor();
 const howMuch = (page: Page, place: string) => page.getByLabel(`${place}, how much`, { exact: true });
 const after = (page: Page) => page.locator('.drawing:visible .after').first();
 
@@ -27,7 +26,7 @@ test('a step, a letter, a choice and another seam are drawn without asking anybo
 	request
 }) => {
 	const fitting = await begin(page, request);
-	await ready(page);
+	await alive(page);
 	const asked = requestsOf(page);
 	await page.getByRole('link', { name: /Took in a seam/ }).click();
 	await page.getByRole('link', { name: 'Side seam', exact: true }).click();
@@ -49,7 +48,7 @@ test('a step, a letter, a choice and another seam are drawn without asking anybo
 	await page.reload();
 	await expect(howMuch(page, 'Hip line')).toHaveValue('1/4');
 	await expect(page.getByRole('radio', { name: 'Right only' })).toBeChecked();
-	await ready(page);
+	await alive(page);
 	await page.goBack();
 	await expect(page.getByRole('list', { name: 'Where' })).toBeVisible();
 	await page.goBack();
@@ -63,7 +62,7 @@ test('what is done to the hand is taken back and done again, and a whole hand th
 }) => {
 	const fitting = await begin(page, request);
 	await page.goto(`${fitting}?act=took-in&seam=side`);
-	await ready(page);
+	await alive(page);
 	const more = page.getByRole('button', { name: 'More, Waist line' });
 	await more.click();
 	await more.click();
@@ -93,7 +92,7 @@ test('the places of the line stand on the drawing, and a tap elsewhere on it is 
 }) => {
 	const fitting = await begin(page, request);
 	await page.goto(`${fitting}?act=took-in&seam=side`);
-	await ready(page);
+	await alive(page);
 	const waist = page.getByRole('slider', { name: 'Waist line' });
 	await expect(waist).toHaveAttribute('aria-valuetext', 'Waist line, as it was');
 	const hip = (await page.getByRole('slider', { name: 'Hip line' }).boundingBox())!;
@@ -126,7 +125,7 @@ test('the places of the line stand on the drawing, and a tap elsewhere on it is 
 test('a dart is tapped in the drawing @scripting @desktop', async ({ page, request }) => {
 	const fitting = await begin(page, request);
 	await page.goto(`${fitting}?act=changed-dart`);
-	await ready(page);
+	await alive(page);
 	await page.getByRole('link', { name: 'Pin Front, Second dart' }).click();
 	await expect(page.getByRole('heading', { name: /second dart/i })).toBeVisible();
 	await page.getByLabel('How much', { exact: true }).fill('1/4');
@@ -139,7 +138,7 @@ test('looked at closer with buttons, keys and the wheel; pins keep their size, a
 }) => {
 	const fitting = await begin(page, request);
 	await page.goto(`${fitting}?act=took-in&seam=side&amount.level:waist=1/4`);
-	await ready(page);
+	await alive(page);
 	const drawing = page.getByRole('group', { name: /all pieces, drawing$/ });
 	const head = page.locator('.pin-head').last();
 	const cloth = drawing.locator('.cloth').first();
@@ -186,7 +185,7 @@ test('what is typed while the engine is still on its way is kept, and so is what
 	await page.getByRole('button', { name: 'Keep alteration 1' }).click();
 	await expect(page.getByText('That changes nothing').first()).toBeVisible();
 	come();
-	await ready(page);
+	await alive(page);
 	await expect(howMuch(page, 'Centre-back seam')).toHaveValue('0');
 	await expect(page.getByText('That changes nothing').first()).toBeVisible();
 	await howMuch(page, 'Centre-back seam').fill('1/2');
@@ -212,7 +211,7 @@ test('by touch alone on a phone: act, seam, places, an eighth of the rule, pinch
 	request
 }) => {
 	await begin(page, request);
-	await ready(page);
+	await alive(page);
 	const asked = requestsOf(page);
 	await page.getByRole('link', { name: /Took in a seam/ }).tap();
 	await page.getByRole('link', { name: 'Side seam', exact: true }).tap();
@@ -265,7 +264,7 @@ test('a whole fitting by keyboard alone: act, seam, place, amounts, a dart, what
 	request
 }) => {
 	await begin(page, request);
-	await ready(page);
+	await alive(page);
 	const { keyboard } = page;
 	await tabTo(page, /^Took in a seam/);
 	await keyboard.press('Enter');

@@ -1,17 +1,16 @@
 import { expect, test, type APIRequestContext, type Browser, type Page } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
+import { alive } from '../support/fitting-page.ts';
 import { fittingShown, type FittingShown } from '../support/fitting-shown.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
 
-const ready = (page: Page) => page.getByRole('button', { name: 'Closer' }).first().waitFor();
-
 /** A fitting begun, and its side seam in the hand to be taken in; so much of it at the waist already. */
 async function sideInHand(page: Page, request: APIRequestContext, waist?: string): Promise<void> {
 	const fitting = await beginFitting(page, request, server.address());
 	await page.goto(`${fitting}?act=took-in&seam=side${waist ? `&amount.level:waist=${waist}` : ''}`);
-	await ready(page);
+	await alive(page);
 }
 
 /** Presses buttons of the hand one after another within one task of the page, so that the thumb never rests between. */
@@ -44,7 +43,7 @@ test('when the thumb rests, the page is the one that the server makes of the sam
 	await page.getByRole('button', { name: /^Keep alteration/ }).click();
 	await page.getByRole('heading', { name: /is kept$/ }).waitFor();
 	await page.goto(`${fitting}?act=took-in&seam=side`);
-	await ready(page);
+	await alive(page);
 	const more = ['More, Waist line', 'More, Waist line', 'More, Hip line', 'More, Waist line', 'Less, Hip line'];
 	for (const name of more) {
 		await press(page, name);

@@ -1,6 +1,7 @@
 import { expect, test, type Locator } from '@playwright/test';
 import sharp from 'sharp';
 import { beginFitting } from '../support/begin-fitting.ts';
+import { alive } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -49,7 +50,7 @@ test('a whole fitting is logged on a phone in under three minutes of thumb and t
 	request
 }) => {
 	await beginFitting(page, request, server.address());
-	await page.getByRole('button', { name: 'Closer' }).first().waitFor();
+	await alive(page);
 	const hand = thumb();
 	const act = (name: RegExp) => hand.choose(page.getByRole('link', { name }).first());
 	const where = (name: string) => hand.choose(page.getByRole('link', { name, exact: true }));
