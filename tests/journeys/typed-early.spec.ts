@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { beginFitting } from '../support/begin-fitting.ts';
-import { pinned } from '../support/fitting-page.ts';
+import { alive, howMuch, keepButton, pinned } from '../support/fitting-page.ts';
 import { ownServer } from '../support/own-server.ts';
 
 const server = ownServer();
@@ -51,7 +51,7 @@ test('what is pinned before the page’s script has come is in the hand when it 
 	await page.getByText('A note, and what it answers').click();
 	await page.getByLabel('Note', { exact: true }).fill('Pinned in haste');
 	scriptsMayCome();
-	await page.getByRole('button', { name: 'Closer' }).first().waitFor();
+	await alive(page);
 	await expect(right).toHaveValue('1/4');
 	// The hand has it too, not only the field: the line is drawn of it.
 	await expect(page.getByText('1/4″ on each layer').first()).toBeAttached();
@@ -59,4 +59,27 @@ test('what is pinned before the page’s script has come is in the hand when it 
 	await page.getByRole('button', { name: 'Keep alteration 1' }).click();
 	await expect(pinned(page)).toContainText(['1/4″ at the waist, right side only', '1/8″ at the waist, left side only']);
 	await expect(page.getByText('Pinned in haste').first()).toBeVisible();
+});
+
+test('what was sent before the page’s script has come, and came back as wrong, is in the hand when it comes @scripting', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	const scriptsMayCome = await holdScripts(page);
+	await page.goto(`${fitting}?act=took-in&seam=side`, { waitUntil: 'commit' });
+	await howMuch(page).fill('1/0');
+	await keepButton(page).click();
+	await expect(page.getByText('Nothing can be divided by 0').first()).toBeVisible();
+	await expect(howMuch(page)).toHaveValue('1/0');
+	scriptsMayCome();
+	await alive(page);
+	// The address says it too: loaded again, nothing would be sent once more.
+	await expect(page).toHaveURL(/amount\.level%3Awaist=1%2F0/);
+	await expect(howMuch(page)).toHaveValue('1/0');
+	await expect(page.getByText('Nothing can be divided by 0').first()).toBeVisible();
+	await howMuch(page).fill('1/4');
+	await expect(page.getByText('Nothing can be divided by 0')).toHaveCount(0);
+	await keepButton(page).click();
+	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
 });

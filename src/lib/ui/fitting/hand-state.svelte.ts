@@ -26,11 +26,12 @@ const quiet = 600;
 /**
  * The alteration in the hand as it is on this page: what is typed, and everything that follows from it. As the server sent it at
  * first; once the engine is here every change is computed at once, and the address follows, so that Back, a reload and a copy of
- * the address give the same. `waiting`: kept on this device and not yet received.
+ * the address give the same. `waiting`: kept on this device and not yet received. `refused`: what was sent before this page’s script
+ * had come, and came back as wrong; the address does not say it.
  */
-export function handState(sent: () => Sent, waiting: () => readonly GroundAlteration[] = () => []) {
+export function handState(sent: () => Sent, waiting: () => readonly GroundAlteration[], refused?: Typed) {
 	let live = $state.raw<Live>();
-	let typed = $state.raw<Typed>(sent().view.typed);
+	let typed = $state.raw<Typed>(refused ?? sent().view.typed);
 	let past = $state.raw<readonly Typed[]>([]);
 	let future = $state.raw<readonly Typed[]>([]);
 	/** What a screen reader was told last: it is told nothing until a step is the last. */
@@ -104,9 +105,11 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		if (type === 'popstate') clearTimeout(timer);
 		else follow();
 	});
-	afterNavigate(() => {
+	afterNavigate(({ type }) => {
 		clearTimeout(timer);
-		typed = (page.state.typed as Typed | undefined) ?? sent().view.typed;
+		const cameBack = type === 'enter' ? refused : undefined;
+		if (cameBack) timer = setTimeout(follow, quiet);
+		typed = (page.state.typed as Typed | undefined) ?? cameBack ?? sent().view.typed;
 		past = [];
 		future = [];
 	});

@@ -10,3 +10,7 @@ export function typedForm(form: HTMLFormElement, button?: HTMLElement | null): T
 	const adding = fields.get('do') === 'add';
 	return Object.fromEntries(all.filter(([name]) => adding || !asking.test(name)));
 }
+
+/** The same of fields that were sent. */
+export const typedOf = (fields: Typed): Typed =>
+	Object.fromEntries(Object.entries(fields).filter(([name, text]) => text.trim() !== '' && !asking.test(name)));
