@@ -3,14 +3,31 @@ import { sveltekit } from '@sveltejs/kit/vite';
 import type { Rolldown } from 'vite';
 import { defineConfig } from 'vitest/config';
 
+/** The heaviest page, which is opened on a phone in the fitting room, and what is around every page. */
+const heaviest = /(FittingPage|routes[\\/]\+layout)\.svelte$/;
+
+/** Whether a module comes with the heaviest page: something of it imports it. */
+function comesWithHeaviest(id: string, context: Rolldown.ChunkingContext): boolean {
+	const seen = new Set([id]);
+	for (const one of seen) {
+		if (heaviest.test(one)) return true;
+		for (const importer of context.getModuleInfo(one)?.importers ?? []) seen.add(importer);
+	}
+	return false;
+}
+
+/** What two pages or more have in common. */
+const inCommon = { test: /src[\\/]lib[\\/](ui|measure)[\\/]/, tags: ['$initial'], minShareCount: 2 };
+
 /**
  * What the browser gets is put into few files: forty of a few hundred bytes each compress badly. The framework is one; what two pages
- * or more have in common is another, which the first page that is opened brings along for all.
+ * or more have in common are two others: what the heaviest page needs, and what it does not.
  */
 const codeSplitting: Rolldown.OutputOptions['codeSplitting'] = {
 	groups: [
 		{ name: 'framework', test: /node_modules[\\/](svelte|@sveltejs|devalue|clsx|esm-env)[\\/]|preload-helper/ },
-		{ name: 'shared', test: /src[\\/]lib[\\/](ui|measure)[\\/]/, tags: ['$initial'], minShareCount: 2 }
+		{ ...inCommon, debugName: 'shared', name: (id, context) => (comesWithHeaviest(id, context) ? 'shared' : null) },
+		{ ...inCommon, name: 'beside' }
 	]
 };
 
