@@ -93,6 +93,113 @@ for (const by of ['its own address', 'the fitting'])
 		expect(await again.evaluate(() => localStorage.length)).toBe(0);
 	});
 
+test('what is kept as one goes on to carry is there when it is carried, and is waited for @scripting', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await alive(page);
+	await takeIn(page, 'Side seam', '1/4');
+	await keepButton(page).click();
+	await expect(pinned(page)).toHaveCount(1);
+	await takeIn(page, 'Side-back seam', '1/8');
+	const letGo = await heldBack(page, 'POST');
+	const sent = asked(page, 'POST');
+	await keepButton(page, 2).click();
+	await sent;
+	await page.getByRole('link', { name: 'Carry to paper' }).click();
+	await page.waitForTimeout(500);
+	expect(page.url()).toContain(fitting);
+	expect(page.url()).not.toContain('/carry');
+	letGo();
+	await expect(page).toHaveURL(`${fitting}/carry`);
+	await expect(page.getByText(/Side-back seam.*took in 1\/8″/).first()).toBeVisible();
+	await page.goBack();
+	await expect(pinned(page)).toHaveCount(2);
+	await expect(howMuch(page)).toHaveCount(0);
+});
+
+test('one does not go on from what is refused: the page stays and says why @scripting', async ({ page, request }) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await alive(page);
+	await takeIn(page, 'Side seam', '1/4');
+	await keepButton(page).click();
+	await expect(pinned(page)).toHaveCount(1);
+	await takeIn(page, 'Side-back seam', '1/0');
+	const letGo = await heldBack(page, 'POST');
+	const sent = asked(page, 'POST');
+	await keepButton(page, 2).click();
+	await sent;
+	await page.getByRole('link', { name: 'Carry to paper' }).click();
+	letGo();
+	await expect(howMuch(page)).toBeFocused();
+	await expect(page.getByText('Nothing can be divided by 0').first()).toBeVisible();
+	expect(page.url().replace(/[?#].*$/, '')).toBe(fitting);
+	// Asked for once more it is gone to, and what was typed is in the hand still.
+	await page.getByRole('link', { name: 'Carry to paper' }).click();
+	await expect(page).toHaveURL(`${fitting}/carry`);
+	await page.goto(fitting);
+	await expect(howMuch(page)).toHaveValue('1/0');
+});
+
+test('what a page that was closed had not sent is sent from where it is carried, and is there @scripting', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await sideSeam(page, fitting);
+	await howMuch(page).fill('1/4');
+	await meanwhile(page, 'POST', () => undefined);
+	const sent = asked(page, 'POST');
+	await keepButton(page).click();
+	await sent;
+	await page.close();
+
+	const again = await page.context().newPage();
+	await again.goto(`${fitting}/carry`);
+	await expect(again.getByText(/Side seam.*took in 1\/4″/).first()).toBeVisible();
+	await again.getByRole('button', { name: /Accept it/ }).click();
+	await expect(again.getByRole('heading', { level: 1, name: /^Version \d+$/ })).toBeVisible();
+	expect(await again.evaluate(() => Object.keys(localStorage).filter((name) => name.startsWith('unsent')))).toEqual([]);
+});
+
+test('a second page with the same in the hand is drawn once, however long its engine takes to come @scripting', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	await sideSeam(page, fitting);
+	await howMuch(page).fill('1/4');
+	await keepButton(page).click();
+	// What is in the hand is put by in this browser, and not saved.
+	const context = page.context();
+	await context.route('**/now', (route) => (route.request().method() === 'PUT' ? route.abort() : route.fallback()));
+	await page.getByRole('link', { name: /^Change ?, alteration 1$/ }).click();
+	await expect(page).toHaveURL(/alteration=/);
+	const address = page.url();
+	const other = await context.newPage();
+	// Its own scripts come, which it names; the engine, which they ask for, does not.
+	const sent = await request.get(address, { headers: { accept: 'text/html' } });
+	const own = `${sent.headers().link ?? ''} ${await sent.text()}`;
+	let engineMayCome = () => {};
+	const held = new Promise<void>((resolve) => (engineMayCome = resolve));
+	await other.route(/\.js$/, async (route) => {
+		if (!own.includes(new URL(route.request().url()).pathname.split('/').pop()!)) await held;
+		await route.continue();
+	});
+	let drawn = 0;
+	other.on('framenavigated', () => drawn++);
+	await other.goto(address);
+	await other.waitForTimeout(1500);
+	expect(drawn).toBeLessThan(5);
+	await howMuch(other).fill('3/8');
+	engineMayCome();
+	await alive(other);
+	await expect(howMuch(other)).toHaveValue('3/8');
+	await keepButton(other).click();
+	await expect(pinned(other)).toHaveText([/took in 3\/8″ at the waist/]);
+});
+
 test('what was typed last is in the hand again, not what the journal had of it before the network went @scripting', async ({
 	page,
 	request

@@ -310,6 +310,26 @@ test('a form says whether its page shows it still, when it is sent', async () =>
 	]);
 });
 
+test('what is kept while something is undone is sent after it, not beside it', async () => {
+	const here = server();
+	let answer = () => {};
+	const held = new Promise<void>((resolve) => (answer = resolve));
+	const begun: string[] = [];
+	const send = async (action: string, fields: Fields) => {
+		begun.push(fields.what!);
+		if (fields.what === 'undo') await held;
+		return here.send(action, fields);
+	};
+	const { outbox } = opened({ ...here, send });
+	const undone = outbox.post(form('undo'), { later: false });
+	const kept = outbox.post(form('kept'));
+	await vi.advanceTimersByTimeAsync(100);
+	expect(begun).toEqual(['undo']);
+	answer();
+	expect([await undone, await kept]).toEqual([{ result: redirected }, { result: redirected }]);
+	expect(here.done).toEqual(['?/keep undo', '?/keep kept']);
+});
+
 test('a page that is left tries no more', async () => {
 	const here = server();
 	const { outbox } = opened(here);

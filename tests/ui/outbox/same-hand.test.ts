@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { targetFields } from '../../../src/lib/ui/fitting/targets.ts';
-import { goesOn, isHeld, keepsHand, nameOfHand } from '../../../src/lib/ui/outbox/same-hand.ts';
+import { goesOn, isHeld, keepsHand, nameOfHand, sameTyped } from '../../../src/lib/ui/outbox/same-hand.ts';
 
 type Fields = Readonly<Record<string, string>>;
 
@@ -35,6 +35,13 @@ test('what is typed goes on from an address that says no more than what is in th
 	for (const address of before) expect(goesOn(address, hand)).toBe(true);
 	for (const address of [...others, { 'amount.level:waist': '3/8' }, { ...hand, note: 'Loose' }])
 		expect(goesOn(address, hand)).toBe(false);
+});
+
+test('two hands say the same where an address would', () => {
+	const { act, ...rest } = hand;
+	expect(sameTyped(hand, { ...rest, note: ' ', act: act!, kept: '' })).toBe(true);
+	expect(sameTyped(hand, rest)).toBe(false);
+	expect(sameTyped(hand, { ...hand, note: 'Loose' })).toBe(false);
 });
 
 test('a form that waits keeps the hand that it was sent of, with what was typed last and before', () => {

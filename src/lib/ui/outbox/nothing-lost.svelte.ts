@@ -16,6 +16,7 @@ import { postForm, type KeepingShown } from './post-form.ts';
 import { sendFields } from './send.ts';
 import { goesOn, isHeld, keepsHand, nameOfHand, sameTyped } from './same-hand.ts';
 import { browserShelf } from './shelf.ts';
+import { stayUntilKept } from './stay-until-kept.ts';
 import { unsentOf } from './unsent.ts';
 import { unsentDrawn } from './unsent-drawn.svelte.ts';
 
@@ -76,7 +77,7 @@ export function nothingLost(shown: () => Shown) {
 		() => shown().ground,
 		() => outbox.late
 	);
-	const sent = $derived.by(() => {
+	const drawnFrom = $derived.by(() => {
 		const { here, view, ground } = shown();
 		const now = drawn().ground;
 		// A copy of what was typed: what was drawn of it by the server does not hold any more.
@@ -95,7 +96,8 @@ export function nothingLost(shown: () => Shown) {
 
 	const isHere = () => !left;
 	const isLeaving = () => navigating.to !== null && navigating.to.url.pathname !== place;
-	const receivers = { outbox, hand: { keep }, isHere, isLeaving, kept, reread };
+	const sent = stayUntilKept(place, isHere);
+	const receivers = { outbox, hand: { keep }, isHere, isLeaving, kept, reread, sent };
 	providePost((form, options) => postForm(form, options, receivers));
 
 	$effect(() => {
@@ -153,16 +155,17 @@ export function nothingLost(shown: () => Shown) {
 			const address = Object.fromEntries(to?.url.searchParams ?? []);
 			// Newer than the forms, which took what was in the hand along; and than what the journal has.
 			const isEmpty = (putBy === null && !isHeld(address)) || forms.some((form) => keepsHand(form, state.typed));
-			if (putBy && goesOn(address, putBy)) take(putBy);
+			if (putBy && goesOn(address, putBy)) take(putBy, address);
 			else if (isEmpty && isHeld(state.typed)) state.clear();
 			else if (first && !isHeld(address) && isHeld(state.typed)) hand.has(withoutKept(state.typed));
 			hand.again();
 		});
-		function take(typed: Typed) {
+		function take(typed: Typed, address: Typed) {
 			if (sameTyped(typed, withoutKept(state.typed))) return;
 			state.takeUp(typed);
-			// As long as nothing is drawn here the fields show what was sent.
-			if (!state.live) void goto(place + addressOf(typed), { replaceState: true, noScroll: true, keepFocus: true });
+			// As long as nothing is drawn here the fields show what was sent: where the address says it already, this is it.
+			if (state.live || sameTyped(typed, withoutKept(address))) return;
+			void goto(place + addressOf(typed), { replaceState: true, noScroll: true, keepFocus: true });
 		}
 		$effect(() => {
 			const { typed } = state;
@@ -182,7 +185,7 @@ export function nothingLost(shown: () => Shown) {
 		outbox,
 		hold,
 		/** What the hand is drawn from: what `load` says, with what was not sent yet. */
-		sent: () => sent,
+		sent: () => drawnFrom,
 		waiting: () => drawn().waiting,
 		/** Whether what is typed is on its way, or waits: nothing is to be typed of it. */
 		isBeingKept: (typed: Typed) => beingKept.includes(nameOfHand(typed)),

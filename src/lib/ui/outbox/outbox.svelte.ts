@@ -28,6 +28,12 @@ interface Hands {
 	readonly now?: () => number;
 }
 
+/** A form that is put by nowhere: it is sent in its turn, or not at all. */
+interface OnlyNow {
+	readonly unsent: Unsent;
+	readonly tell: (came: Came) => void;
+}
+
 /** A page that waits for an answer. */
 interface Asked {
 	readonly tell: (came: Came) => void;
@@ -65,6 +71,7 @@ export class Outbox {
 	#lastAt = 0;
 	/** Forms whose page waits for the answer. */
 	#asked = $state.raw<Readonly<Record<string, Asked>>>({});
+	#onlyNow: readonly OnlyNow[] = [];
 	/** What was answered, where this browser could not put it by. */
 	readonly #told: Record<string, Answered> = {};
 
@@ -86,7 +93,7 @@ export class Outbox {
 
 	/** Whether a form of this page is on its way. */
 	get asking(): boolean {
-		return Object.keys(this.#asked).length > 0;
+		return Object.keys(this.#asked).length + this.#onlyNow.length > 0;
 	}
 
 	/** Those that are told as not sent: not one that is just on its way. */
@@ -103,9 +110,8 @@ export class Outbox {
 		this.#lastAt = Math.max(this.#now(), this.#lastAt + 1);
 		const unsent: Unsent = { ...posted, once: randomKey(), at: this.#lastAt };
 		this.notDone = false;
-		if (!later) return this.#sendNow(unsent);
-		this.full = !putUnsent(shelf, place, unsent);
-		if (this.full) return this.#sendPlainly(unsent);
+		if (later) this.full = !putUnsent(shelf, place, unsent);
+		if (!later || this.full) return this.#sendOnlyNow(unsent);
 		const came = new Promise<Came>((tell) => (this.#asked = { ...this.#asked, [unsent.once]: { tell, shows } }));
 		this.#look();
 		void this.flush();
@@ -124,26 +130,37 @@ export class Outbox {
 		let others = false;
 		try {
 			this.#look();
-			for (let next = this.waiting[0]; next && !this.#stopped; next = this.waiting[0]) {
+			for (let next = this.#next(); next && !this.#stopped; next = this.#next()) {
 				if (this.#hands.first) await this.#hands.first();
-				const shown = this.#asked[next.once]?.shows() ?? false;
-				const sent = await this.#send(next.action, { ...next.fields, once: next.once, ...(shown && inHand) });
+				const { once } = next;
+				const onlyNow = this.#onlyNow.find(({ unsent }) => unsent.once === once);
+				const shown = onlyNow !== undefined || (this.#asked[once]?.shows() ?? false);
+				const sent = await this.#send(next.action, { ...next.fields, once, ...(shown && inHand) });
 				this.away = sent.away;
 				if (sent.away) break;
 				this.#tries = 0;
-				if (asksToSignIn(sent.answer)) {
-					this.#tell(next, { result: sent.answer });
-					break;
-				}
-				others = !this.#answered(next, sent.answer) || others;
+				if (onlyNow) {
+					this.#onlyNow = this.#onlyNow.filter((one) => one !== onlyNow);
+					onlyNow.tell({ result: sent.answer });
+				} else if (asksToSignIn(sent.answer)) this.#tell(next, { result: sent.answer });
+				else others = !this.#answered(next, sent.answer) || others;
+				if (asksToSignIn(sent.answer)) break;
 			}
 		} finally {
 			this.#sending = false;
 			// Those as well that another page of this browser has sent meanwhile: here they are told of by what the journal has.
 			for (const once of Object.keys(this.#asked)) this.#tell({ once }, 'waits');
+			this.notDone ||= this.#onlyNow.length > 0;
+			for (const { tell } of this.#onlyNow) tell('not put by');
+			this.#onlyNow = [];
 			if (this.waiting.length > 0) this.#tryAgain();
 		}
 		if (others) await this.#hands.received();
+	}
+
+	/** In the order in which they were kept: what a form asks is meant of what those before it come to. */
+	#next(): Unsent | undefined {
+		return [...this.waiting, ...this.#onlyNow.map(({ unsent }) => unsent)].sort((a, b) => a.at - b.at)[0];
 	}
 
 	/** Sends one that was answered otherwise than wished once more: over what stands now, or as a new one where that is gone. */
@@ -192,19 +209,10 @@ export class Outbox {
 		return asked !== undefined;
 	}
 
-	/** After those that wait: what it asks is meant of what they come to. */
-	async #sendNow(unsent: Unsent): Promise<Came> {
-		await this.flush();
-		this.notDone = this.away && this.waiting.length > 0;
-		return this.notDone ? 'not put by' : this.#sendPlainly(unsent);
-	}
-
-	async #sendPlainly(unsent: Unsent): Promise<Came> {
-		if (this.#hands.first) await this.#hands.first();
-		const sent = await this.#send(unsent.action, { ...unsent.fields, once: unsent.once, ...inHand });
-		this.away = sent.away;
-		this.notDone = sent.away;
-		return sent.away ? 'not put by' : { result: sent.answer };
+	#sendOnlyNow(unsent: Unsent): Promise<Came> {
+		const came = new Promise<Came>((tell) => (this.#onlyNow = [...this.#onlyNow, { unsent, tell }]));
+		void this.flush();
+		return came;
 	}
 
 	#tryAgain(): void {

@@ -37,6 +37,8 @@ interface Receivers {
 	readonly kept: () => void;
 	/** Reads the page again, where it stays. */
 	readonly reread: () => Promise<void>;
+	/** Told that a form is sent; what it answers, whether one may go on from the page. */
+	readonly sent: () => (mayGo: boolean) => void;
 }
 
 /**
@@ -45,7 +47,7 @@ interface Receivers {
  * has gone on meanwhile, to another page or with another thing in the hand, it is left as it is.
  */
 export function postForm(form: HTMLFormElement, options: PostOptions, receivers: Receivers) {
-	const { outbox, hand, isHere, isLeaving, kept, reread } = receivers;
+	const { outbox, hand, isHere, isLeaving, kept, reread, sent } = receivers;
 	let now = options;
 	const submitted = async (event: SubmitEvent) => {
 		const button = event.submitter as HTMLButtonElement | null;
@@ -59,14 +61,22 @@ export function postForm(form: HTMLFormElement, options: PostOptions, receivers:
 		const arrived = onItsWay(form, now.hand ? nameOfHand(fields) : { action, fields });
 		if (!arrived) return;
 		const keeping = now.hand ? hand.keep() : undefined;
+		const answered = sent();
+		let mayGo = false;
 		try {
-			await send(action, fields, keeping);
+			mayGo = await send(action, fields, keeping);
 		} finally {
 			keeping?.end();
 			arrived();
+			answered(mayGo);
 		}
 	};
-	async function send(action: string, fields: Readonly<Record<string, string>>, keeping?: KeepingShown): Promise<void> {
+	/** False where it was refused: the page says why. */
+	async function send(
+		action: string,
+		fields: Readonly<Record<string, string>>,
+		keeping?: KeepingShown
+	): Promise<boolean> {
 		const { later, anew = false, waits } = now;
 		const asks = /\?\/(\w+)/.exec(action)?.[1] ?? '';
 		const words = typeof now.words === 'string' ? now.words : now.words(asks);
@@ -75,7 +85,7 @@ export function postForm(form: HTMLFormElement, options: PostOptions, receivers:
 			keeping?.done(false);
 			throw fault;
 		});
-		if (!isHere()) return;
+		if (!isHere()) return true;
 		const shown = shows();
 		const result = typeof came === 'object' ? came.result : undefined;
 		const isKept = result !== undefined && wasKept(result);
@@ -86,20 +96,22 @@ export function postForm(form: HTMLFormElement, options: PostOptions, receivers:
 			folded(form, anew);
 		}
 		// One that our own mistake stopped stays in the list, with what can be done about it.
-		if (result === undefined || result.type === 'error') return;
+		if (result === undefined || result.type === 'error') return came === 'waits';
 		if (isKept) {
 			kept();
 			folded(form, anew);
 		}
-		if (!shown) return isKept ? reread() : undefined;
+		if (!shown && isKept) await reread();
+		if (!shown) return isKept;
 		// Back leads to what was before the hand: not to one that is kept, as if it were still to be.
 		if (isKept && keeping && result.type === 'redirect')
-			return goto(result.location, { replaceState: true, invalidateAll: true });
-		await applyAction(result);
-		if (result.type !== 'failure') return;
+			await goto(result.location, { replaceState: true, invalidateAll: true });
+		else await applyAction(result);
+		if (result.type !== 'failure') return true;
 		keeping?.end();
 		await tick();
 		form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+		return false;
 	}
 	form.addEventListener('submit', submitted);
 	return {

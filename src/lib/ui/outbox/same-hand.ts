@@ -13,10 +13,10 @@ export const isHeld = (typed: Typed): boolean => what.some((name) => typed[name]
 /** What is in the hand, in a few letters: the same for as long as only more is typed of it. */
 export const nameOfHand = (typed: Typed): string => JSON.stringify(what.map((name) => typed[name] ?? ''));
 
-/** Whether the same fields say the same, in whatever order they stand. */
+/** Whether the same fields say the same, in whatever order they stand, and as an address says them: without what is blank. */
 export function sameTyped(one: Typed, other: Typed): boolean {
 	const names = Object.keys({ ...one, ...other });
-	return names.every((name) => (one[name] ?? '') === (other[name] ?? ''));
+	return names.every((name) => (one[name] ?? '').trim() === (other[name] ?? '').trim());
 }
 
 /** Whether all that an address says of the hand is said by another as well, which may have gone on from there. */
