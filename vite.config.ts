@@ -3,8 +3,8 @@ import { sveltekit } from '@sveltejs/kit/vite';
 import type { Rolldown } from 'vite';
 import { defineConfig } from 'vitest/config';
 
-/** The heaviest page, which is opened on a phone in the fitting room, and what is around every page. */
-const heaviest = /(FittingPage|routes[\\/]\+layout)\.svelte$/;
+/** The heaviest page, which is opened on a phone in the fitting room, with the engine that follows it and what comes with every page. */
+const heaviest = /(FittingPage\.svelte|fitting[\\/]live\.ts|routes[\\/]\+(layout|error)\.svelte)$/;
 
 /** Whether a module comes with the heaviest page: something of it imports it. */
 function comesWithHeaviest(id: string, context: Rolldown.ChunkingContext): boolean {
