@@ -111,6 +111,26 @@ test('a page that is closed half-way has the hand again when it is opened, here 
 	await expect(howMuch(again, 'Waist line')).toHaveCount(0);
 });
 
+test('where a fitting is closed on another device, what was in the hand here is told @scripting', async ({
+	page,
+	request,
+	browser
+}) => {
+	const fitting = await begin(page, request);
+	await alive(page);
+	await takeIn(page, 'Side seam', '1/4');
+	const other = await (await browser.newContext()).newPage();
+	await other.goto(fitting);
+	await alive(other);
+	await other.getByRole('button', { name: /Close it/ }).click();
+	await expect(other.getByRole('heading', { name: /is closed$/ })).toBeVisible();
+	await expect(other.getByText(/was not kept before it was closed/)).toHaveCount(0);
+	await other.context().close();
+	// It comes by itself.
+	await expect(page.getByRole('heading', { name: /is closed$/ })).toBeVisible();
+	await expect(page.getByText(/was not kept before it was closed: .*took in 1\/4″ at the waist/)).toBeVisible();
+});
+
 test('two devices at one fitting: what both add is there, and what both change is shown on both @scripting', async ({
 	page,
 	request,
