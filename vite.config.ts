@@ -17,7 +17,11 @@ function comesWithHeaviest(id: string, context: Rolldown.ChunkingContext): boole
 }
 
 /** What two pages or more have in common. */
-const inCommon = { test: /src[\\/]lib[\\/](ui|measure)[\\/]/, tags: ['$initial'], minShareCount: 2 };
+const inCommon = {
+	test: /src[\\/]lib[\\/](ui|measure)[\\/]/,
+	tags: ['$initial'],
+	minShareCount: 2
+} satisfies Partial<Rolldown.CodeSplittingGroup>;
 
 /**
  * What the browser gets is put into few files: forty of a few hundred bytes each compress badly. The framework is one; what two pages

@@ -156,7 +156,12 @@ test('what a page that was closed had not sent is sent from where it is carried,
 	await page.close();
 
 	const again = await page.context().newPage();
+	// Nothing is carried before it is sent.
+	const letGo = await heldBack(again, 'POST');
 	await again.goto(`${fitting}/carry`);
+	await expect(again.getByText('It is to be in it')).toBeVisible();
+	await expect(again.getByRole('button', { name: /Accept it/ })).toHaveCount(0);
+	letGo();
 	await expect(again.getByText(/Side seam.*took in 1\/4″/).first()).toBeVisible();
 	await again.getByRole('button', { name: /Accept it/ }).click();
 	await expect(again.getByRole('heading', { level: 1, name: /^Version \d+$/ })).toBeVisible();
@@ -293,6 +298,52 @@ test('what is taken in the hand while the one before waits is in the hand still 
 	await again.goto(fitting);
 	await expect(pinned(again)).toHaveText([/took in 1\/4″ at the waist/]);
 	await expect(howMuch(again)).toHaveValue('1/8');
+});
+
+test('a link that was taken back while it was loading leaves the page as it was: what is kept is kept and shown @scripting', async ({
+	page,
+	request
+}) => {
+	await beginFitting(page, request, server.address());
+	await alive(page);
+	await takeIn(page, 'Side seam', '1/4');
+	const data = page.waitForRequest(/__data\.json/);
+	let letGo = () => {};
+	const held = new Promise<void>((resolve) => (letGo = resolve));
+	await page.route(/__data\.json/, async (route) => {
+		await held;
+		await route.continue();
+	});
+	await page.getByRole('navigation', { name: 'You are here' }).getByRole('link').last().click();
+	await data;
+	await page.goBack();
+	await expect(page.getByRole('heading', { name: 'Took in a seam: where?' })).toBeVisible();
+	letGo();
+	await page.getByRole('link', { name: 'Side seam', exact: true }).click();
+	await howMuch(page).fill('3/8');
+	await keepButton(page).click();
+	await expect(pinned(page)).toHaveText([/took in 3\/8″ at the waist/]);
+	await expect(howMuch(page)).toHaveCount(0);
+});
+
+test('what was wrong when it was sent at last is taken in the hand again, as it was typed @scripting', async ({
+	page,
+	request
+}) => {
+	await beginFitting(page, request, server.address());
+	await alive(page);
+	await meanwhile(page, 'POST', (route) => route.abort());
+	await takeIn(page, 'Side seam', '1/0');
+	await keepButton(page).click();
+	await expect(notSent(page)).toHaveText([/took in the side seam/]);
+	await page.unrouteAll();
+	await expect(notSent(page)).toHaveText([/Nothing can be divided by 0/], { timeout: 45_000 });
+	await page.getByRole('link', { name: /Take it in the hand again/ }).click();
+	await expect(notSent(page)).toHaveCount(0);
+	await expect(howMuch(page)).toHaveValue('1/0');
+	await howMuch(page).fill('1/4');
+	await keepButton(page).click();
+	await expect(pinned(page)).toHaveText([/took in 1\/4″ at the waist/]);
 });
 
 test('what waits for a fitting that was closed meanwhile is told there, with why it is not kept @scripting', async ({

@@ -1,6 +1,5 @@
 import { browser } from '$app/environment';
 import { afterNavigate, goto, invalidateAll } from '$app/navigation';
-import { navigating } from '$app/state';
 import { onMount, untrack } from 'svelte';
 import type { FittingGround } from '../fitting/ground.ts';
 import { addressOf, type Typed } from '../fitting/typed.ts';
@@ -17,6 +16,7 @@ import { sendFields } from './send.ts';
 import { goesOn, isHeld, keepsHand, nameOfHand, sameTyped } from './same-hand.ts';
 import { browserShelf } from './shelf.ts';
 import { stayUntilKept } from './stay-until-kept.ts';
+import { underWay } from './under-way.svelte.ts';
 import { unsentOf } from './unsent.ts';
 import { unsentDrawn } from './unsent-drawn.svelte.ts';
 
@@ -55,6 +55,7 @@ export function nothingLost(shown: () => Shown) {
 	const shelf = browserShelf(browser);
 	const { here: place } = shown();
 	const isClosed = () => shown().closed !== undefined;
+	const goingTo = underWay();
 	let left = false;
 	const kept = () => (keptNow.last = clockWords());
 	const outbox = new Outbox({ shelf, place, send: sendFields, first: () => hand.settled(), received: reread });
@@ -63,7 +64,7 @@ export function nothingLost(shown: () => Shown) {
 	 * lies on it: what was pressed would move; it is read when the journal is next heard of.
 	 */
 	async function reread(): Promise<void> {
-		if (left || navigating.to !== null || outbox.asking || document.querySelector(':active')) return;
+		if (left || goingTo() || outbox.asking || document.querySelector(':active')) return;
 		await invalidateAll();
 		if (!left) sayAddress();
 	}
@@ -95,7 +96,7 @@ export function nothingLost(shown: () => Shown) {
 	}
 
 	const isHere = () => !left;
-	const isLeaving = () => navigating.to !== null && navigating.to.url.pathname !== place;
+	const isLeaving = () => (goingTo()?.pathname ?? place) !== place;
 	const sent = stayUntilKept(place, isHere);
 	const receivers = { outbox, hand: { keep }, isHere, isLeaving, kept, reread, sent };
 	providePost((form, options) => postForm(form, options, receivers));

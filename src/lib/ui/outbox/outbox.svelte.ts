@@ -138,13 +138,18 @@ export class Outbox {
 				const sent = await this.#send(next.action, { ...next.fields, once, ...(shown && inHand) });
 				this.away = sent.away;
 				if (sent.away) break;
-				this.#tries = 0;
+				const signIn = asksToSignIn(sent.answer);
+				if (!signIn) this.#tries = 0;
 				if (onlyNow) {
 					this.#onlyNow = this.#onlyNow.filter((one) => one !== onlyNow);
+					this.notDone = sent.answer.type === 'error';
 					onlyNow.tell({ result: sent.answer });
-				} else if (asksToSignIn(sent.answer)) this.#tell(next, { result: sent.answer });
-				else others = !this.#answered(next, sent.answer) || others;
-				if (asksToSignIn(sent.answer)) break;
+				} else {
+					const told = signIn ? this.#tell(next, { result: sent.answer }) : this.#answered(next, sent.answer);
+					// The page is read again; where it is asked who this is, that leads there.
+					if (!told) others = true;
+				}
+				if (signIn) break;
 			}
 		} finally {
 			this.#sending = false;
@@ -196,7 +201,9 @@ export class Outbox {
 		if (wasKept(result) || (shown && result.type === 'failure')) takeUnsent(shelf, place, unsent);
 		else {
 			const answer = answeredOf(result);
-			if (!putUnsent(shelf, place, { ...unsent, answer })) this.#told[unsent.once] = answer;
+			// Another page of this browser may have been told the same, and have taken it away.
+			const isThere = unsentOf(shelf, place).some(({ once }) => once === unsent.once);
+			if (isThere && !putUnsent(shelf, place, { ...unsent, answer })) this.#told[unsent.once] = answer;
 		}
 		this.#look();
 		return told;

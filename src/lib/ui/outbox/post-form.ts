@@ -6,6 +6,7 @@ import { asksToSignIn, wasKept } from './answered.ts';
 import type { Keeping } from './hold-hand.ts';
 import { nameOfHand } from './same-hand.ts';
 import type { Outbox } from './outbox.svelte.ts';
+import type { OnItsWay } from './stay-until-kept.ts';
 
 export interface PostOptions {
 	/** What it says, for the list of what was not sent yet: “took in the side seam”; where its buttons ask several things, for each. */
@@ -14,8 +15,8 @@ export interface PostOptions {
 	readonly hand?: boolean;
 	/** Once kept it is as it was drawn, for another. */
 	readonly anew?: boolean;
-	/** Called when it waits in this browser: the page goes on as if it were kept. */
-	readonly waits?: () => void;
+	/** Called when the page goes on, or is left, as if it were kept: it waits in this browser, or there is no time to show what came of it. */
+	readonly goesOn?: () => void;
 	/** False for what is done now or not at all: undoing, closing. */
 	readonly later?: boolean;
 }
@@ -37,8 +38,8 @@ interface Receivers {
 	readonly kept: () => void;
 	/** Reads the page again, where it stays. */
 	readonly reread: () => Promise<void>;
-	/** Told that a form is sent; what it answers, whether one may go on from the page. */
-	readonly sent: () => (mayGo: boolean) => void;
+	/** Told that a form is sent: one does not go on from the page until it is done. */
+	readonly sent: () => OnItsWay;
 }
 
 /**
@@ -61,23 +62,22 @@ export function postForm(form: HTMLFormElement, options: PostOptions, receivers:
 		const arrived = onItsWay(form, now.hand ? nameOfHand(fields) : { action, fields });
 		if (!arrived) return;
 		const keeping = now.hand ? hand.keep() : undefined;
-		const answered = sent();
-		let mayGo = false;
+		const way = sent();
 		try {
-			mayGo = await send(action, fields, keeping);
+			await send(action, fields, way, keeping);
 		} finally {
 			keeping?.end();
 			arrived();
-			answered(mayGo);
+			way.done(false);
 		}
 	};
-	/** False where it was refused: the page says why. */
 	async function send(
 		action: string,
 		fields: Readonly<Record<string, string>>,
+		way: OnItsWay,
 		keeping?: KeepingShown
-	): Promise<boolean> {
-		const { later, anew = false, waits } = now;
+	): Promise<void> {
+		const { later, anew = false, goesOn } = now;
 		const asks = /\?\/(\w+)/.exec(action)?.[1] ?? '';
 		const words = typeof now.words === 'string' ? now.words : now.words(asks);
 		const shows = () => isHere() && !isLeaving() && (keeping?.same() ?? true);
@@ -85,33 +85,38 @@ export function postForm(form: HTMLFormElement, options: PostOptions, receivers:
 			keeping?.done(false);
 			throw fault;
 		});
-		if (!isHere()) return true;
+		if (!isHere()) return;
 		const shown = shows();
 		const result = typeof came === 'object' ? came.result : undefined;
 		const isKept = result !== undefined && wasKept(result);
 		// Where it is first asked who this is, the form stays put by and is sent after: what is in it is not in the hand.
 		keeping?.done(isKept || (result !== undefined && asksToSignIn(result)));
 		if (came === 'waits') {
-			if (shown) waits?.();
+			if (shown) goesOn?.();
 			folded(form, anew);
 		}
-		// One that our own mistake stopped stays in the list, with what can be done about it.
-		if (result === undefined || result.type === 'error') return came === 'waits';
 		if (isKept) {
 			kept();
 			folded(form, anew);
 		}
-		if (!shown && isKept) await reread();
-		if (!shown) return isKept;
+		const leave = way.done(isKept || came === 'waits');
+		if (leave) {
+			// Back leads to what is in the hand no more.
+			if (isKept && shown) goesOn?.();
+			leave();
+			return;
+		}
+		// One that our own mistake stopped stays in the list, with what can be done about it.
+		if (result === undefined || result.type === 'error') return;
+		if (!shown) return isKept ? reread() : undefined;
 		// Back leads to what was before the hand: not to one that is kept, as if it were still to be.
 		if (isKept && keeping && result.type === 'redirect')
-			await goto(result.location, { replaceState: true, invalidateAll: true });
-		else await applyAction(result);
-		if (result.type !== 'failure') return true;
+			return goto(result.location, { replaceState: true, invalidateAll: true });
+		await applyAction(result);
+		if (result.type !== 'failure') return;
 		keeping?.end();
 		await tick();
 		form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
-		return false;
 	}
 	form.addEventListener('submit', submitted);
 	return {

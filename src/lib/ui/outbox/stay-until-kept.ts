@@ -1,35 +1,37 @@
 import { beforeNavigate, goto } from '$app/navigation';
 
+/** A form that is on its way. */
+export interface OnItsWay {
+	/** It is answered, or waits. Answers what leaves the page, where that was asked for meanwhile: nothing is to be shown of it there. */
+	readonly done: (mayGo: boolean) => (() => unknown) | undefined;
+}
+
 /**
  * Lets one go on from a page to another only when what was sent from it is answered, or waits in the browser: what is gone to would
- * not have it, and would not say so. Where it is refused the page stays, and says why. Answers what is called when a form is sent; what
- * that answers is told whether one may go on.
+ * not have it, and would not say so. Where it is refused the page stays, and says why. Answers what is called when a form is sent.
  */
-export function stayUntilKept(place: string, isHere: () => boolean): () => (mayGo: boolean) => void {
-	const sent = new Set<Promise<boolean>>();
-	let asked = 0;
+export function stayUntilKept(place: string, isHere: () => boolean): () => OnItsWay {
+	const sent = new Set<OnItsWay>();
+	/** The last that was asked for. */
+	let go: (() => unknown) | undefined;
 	beforeNavigate(({ to, willUnload, delta, cancel }) => {
 		if (sent.size === 0 || willUnload || !to || to.url.pathname === place) return;
 		cancel();
-		void goOn(++asked, () => (delta === undefined ? goto(to.url, { invalidateAll: true }) : history.go(delta)));
+		go = () => (delta === undefined ? goto(to.url, { invalidateAll: true }) : history.go(delta));
 	});
-
-	/** The last that was asked for. */
-	async function goOn(turn: number, go: () => unknown): Promise<void> {
-		while (sent.size > 0) {
-			const answers = await Promise.all(sent);
-			if (!isHere() || turn !== asked || answers.includes(false)) return;
-		}
-		go();
-	}
-
 	return () => {
-		let tell: (mayGo: boolean) => void = () => {};
-		const answer = new Promise<boolean>((resolve) => (tell = resolve));
-		sent.add(answer);
-		return (mayGo) => {
-			sent.delete(answer);
-			tell(mayGo);
+		const form: OnItsWay = {
+			done(mayGo) {
+				// Said once; what comes after it is the page’s.
+				if (!sent.delete(form)) return undefined;
+				if (!mayGo) go = undefined;
+				if (!go || sent.size > 0 || !isHere()) return undefined;
+				const leave = go;
+				go = undefined;
+				return leave;
+			}
 		};
+		sent.add(form);
+		return form;
 	};
 }
