@@ -2,6 +2,7 @@ import { afterNavigate, beforeNavigate, pushState, replaceState } from '$app/nav
 import { page } from '$app/state';
 import { onMount, untrack } from 'svelte';
 import { choosing } from './choosing.ts';
+import { inUnit } from './form/in-unit.ts';
 import type { FittingGround, GroundAlteration } from './ground.ts';
 import type * as LiveModule from './live.ts';
 import { onScreen } from './on-screen.ts';
@@ -109,7 +110,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		clearTimeout(timer);
 		const cameBack = type === 'enter' ? refused : undefined;
 		if (cameBack) timer = setTimeout(follow, quiet);
-		typed = (page.state.typed as Typed | undefined) ?? cameBack ?? sent().view.typed;
+		typed = inUnit((page.state.typed as Typed | undefined) ?? cameBack ?? sent().view.typed, sent().ground.unit);
 		past = [];
 		future = [];
 	});
@@ -119,7 +120,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		if (shown === undefined || shown === stamped) return;
 		clearTimeout(timer);
 		stamped = shown;
-		typed = shown;
+		typed = inUnit(shown, untrack(sent).ground.unit);
 	});
 	let stamped: Typed | undefined;
 
@@ -153,8 +154,8 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		follow();
 		remember();
 		field = '';
-		typed = next;
-		stamped = next;
+		typed = inUnit(next, sent().ground.unit);
+		stamped = typed;
 		pushState(address(), state());
 	}
 
@@ -195,7 +196,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		change,
 		/** What was in the hand before, on another page or while this one was read again: no step. */
 		takeUp(next: Typed) {
-			put(next);
+			put(inUnit(next, sent().ground.unit));
 			clearTimeout(timer);
 			timer = setTimeout(follow, quiet);
 		},

@@ -5,7 +5,7 @@ import type { Unsent } from './unsent.ts';
 const what = ['act', 'across', 'piece', 'seam', 'edge', 'dart', 'alteration'];
 
 /** Fields that say how it is looked at, and not what is pinned. */
-const looks = ['side', 'here', 'places', 'along', 'kept', 'revision'];
+const looks = ['side', 'unit', 'here', 'places', 'along', 'kept', 'revision'];
 
 /** Whether something is in the hand. */
 export const isHeld = (typed: Typed): boolean => what.some((name) => typed[name]);

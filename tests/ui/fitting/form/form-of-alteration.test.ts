@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseAlteration } from '../../../../src/lib/engine/index.ts';
 import { formOfAlteration, type Recorded } from '../../../../src/lib/ui/fitting/form/form-of-alteration.ts';
+import { inUnit } from '../../../../src/lib/ui/fitting/form/in-unit.ts';
 import { readAlteration } from '../../../../src/lib/ui/fitting/form/read-alteration.ts';
 import { boxes, inch } from '../drafts.ts';
 
@@ -12,6 +13,9 @@ function again(recorded: Recorded, unit: 'in' | 'cm' = 'in') {
 	const read = readAlteration(boxes, form, unit);
 	if ('problems' in read) throw new Error(JSON.stringify({ form, read }));
 	expect(read.read.intents).toHaveLength(1);
+	// On a page whose lengths are in the other unit by now it is the same.
+	const other = unit === 'in' ? 'cm' : 'in';
+	expect(readAlteration(boxes, inUnit({ ...form, unit }, other), other)).toEqual(read);
 	return read.read;
 }
 

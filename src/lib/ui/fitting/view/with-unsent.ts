@@ -1,3 +1,4 @@
+import { inUnit } from '../form/in-unit.ts';
 import { asAlterations, readAlteration } from '../form/read-alteration.ts';
 import type { FittingGround, GroundAlteration } from '../ground.ts';
 import { field, type Typed } from '../typed.ts';
@@ -32,7 +33,11 @@ function withOne(all: WithUnsent, { action, fields }: UnsentForm): WithUnsent {
 	if (asks === 'takeUp') return changed(all, id, { state: 'standing' });
 	if (asks !== 'keep') return all;
 	const { ground, waiting } = all;
-	const read = readAlteration(draftBefore(keptView(ground, waiting), id || undefined), fields, ground.unit);
+	const read = readAlteration(
+		draftBefore(keptView(ground, waiting), id || undefined),
+		inUnit(fields, ground.unit),
+		ground.unit
+	);
 	if ('problems' in read) return all;
 	const { act, measured, readings, note, answers } = read.read;
 	const said = { act, measured, readings, note, answers, state: 'standing' } as const;

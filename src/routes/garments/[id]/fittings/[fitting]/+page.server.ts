@@ -1,6 +1,7 @@
 import { clockWords } from '$lib/ui/clock-words.ts';
 import { afterCommand } from '$lib/ui/fitting/commands.ts';
 import { choosing } from '$lib/ui/fitting/choosing.ts';
+import { inUnit } from '$lib/ui/fitting/form/in-unit.ts';
 import { addressOf, field, type Typed } from '$lib/ui/fitting/typed.ts';
 import { keptView } from '$lib/ui/fitting/view/kept-view.ts';
 import { shorthandAsked } from '$lib/ui/fitting/view/shorthand-asked.ts';
@@ -28,7 +29,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 	const { unit } = await parent();
 	const { page, contents } = foundFitting(journal, params);
 	const { fitting } = contents;
-	const asked = typedIn(url);
+	const asked = inUnit(typedIn(url), unit);
 	const told = field(asked, 'do') !== '' ? afterCommand(asked, unit) : asked;
 	// A form sent to be shown names every field: the address keeps those that say something.
 	if (told !== asked || Object.values(asked).includes('')) redirect(303, url.pathname + addressOf(told));
@@ -38,7 +39,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 	const line = fitting.closedAt === null ? shorthandAsked(kept, asked) : undefined;
 	if (line && 'typed' in line) redirect(303, url.pathname + addressOf(line.typed));
 	const hands = handsAt(journal, fitting.id, cookies);
-	const left = fitting.closedAt === null && saysNothing(asked) ? hands.own?.typed : undefined;
+	const left = fitting.closedAt === null && saysNothing(asked) && hands.own ? inUnit(hands.own.typed, unit) : undefined;
 	const view = viewAsked(kept, { asked: line ? choosing(asked) : asked, left, again: isDataRequest });
 	const { side } = view;
 	const name = fittingName(fitting);

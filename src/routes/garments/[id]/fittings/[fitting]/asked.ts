@@ -1,6 +1,7 @@
 import { typedIn, type Typed } from '$lib/server/http/form.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
+import { inUnit } from '$lib/ui/fitting/form/in-unit.ts';
 import { addressOf } from '$lib/ui/fitting/typed.ts';
 import { fail, redirect } from '@sveltejs/kit';
 import type { Answer, Refusal, Stale } from '$lib/server/journal/answer.ts';
@@ -17,9 +18,10 @@ export async function asked({
 	cookies,
 	locals
 }: RequestEvent): Promise<{ typed: Typed; unit: Unit; came: string | undefined }> {
-	const typed = typedIn(await request.formData());
+	const unit = cookies.get(unitCookie) === 'cm' ? 'cm' : 'in';
+	const typed = inUnit(typedIn(await request.formData()), unit);
 	const came = typed.once ? locals.journal.cameTo(typed.once) : undefined;
-	return { typed, unit: cookies.get(unitCookie) === 'cm' ? 'cm' : 'in', came };
+	return { typed, unit, came };
 }
 
 /** Does what a form asks: once for each key, where its browser gave it one. */
