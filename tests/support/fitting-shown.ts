@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 
-/** What a fitting page shows of the hand: every line and word of its drawings, what is told of it, and what its form would send. */
+/** What a fitting page shows of the hand: every line and word of its drawings, what is told of it, and what its form would send, but for the key of the page. */
 export interface FittingShown {
 	/** Drawings on this screen, each as its paths and words in order. */
 	readonly drawings: readonly (readonly string[])[];
@@ -24,6 +24,6 @@ const asked = `() => {
 		),
 		told: words(hand?.querySelector('[aria-labelledby="does"]')) + words(hand?.querySelector('.foot-bar .narrow-only')),
 		pinned: words(document.querySelector('#pinned')),
-		fields: JSON.stringify(hand ? [...new FormData(hand)].filter(([, text]) => text !== '') : [])
+		fields: JSON.stringify(hand ? [...new FormData(hand)].filter(([name, text]) => text !== '' && name !== 'drawn') : [])
 	};
 }`;

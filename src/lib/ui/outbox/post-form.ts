@@ -27,6 +27,9 @@ export interface KeepingShown extends Keeping {
 	readonly end: () => void;
 }
 
+/** The pages that something was sent from, and what: the same from the same page once more is meant once more. */
+const sentFrom = new Set<string>();
+
 /** Whom a form is given to. */
 interface Receivers {
 	readonly outbox: Outbox;
@@ -64,7 +67,7 @@ export function postForm(form: HTMLFormElement, options: PostOptions, receivers:
 		const keeping = now.hand ? hand.keep() : undefined;
 		const way = sent();
 		try {
-			await send(action, fields, way, keeping);
+			await send(action, firstOf(action, fields), way, keeping);
 		} finally {
 			keeping?.end();
 			arrived();
@@ -134,4 +137,13 @@ function folded(form: HTMLFormElement, anew: boolean) {
 function fieldsOf(data: FormData): Readonly<Record<string, string>> {
 	const texts = [...data].filter((entry): entry is [string, string] => typeof entry[1] === 'string');
 	return Object.fromEntries(texts);
+}
+
+/** The fields with the key of their page, where nothing of the kind was sent from that before. */
+function firstOf(action: string, fields: Readonly<Record<string, string>>): Readonly<Record<string, string>> {
+	const { drawn, ...said } = fields;
+	const from = `${drawn} ${/\?\/\w+/.exec(action)?.[0]}`;
+	if (drawn === undefined || sentFrom.has(from)) return said;
+	sentFrom.add(from);
+	return fields;
 }

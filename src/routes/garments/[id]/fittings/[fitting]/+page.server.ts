@@ -9,6 +9,7 @@ import { fittingName } from '$lib/ui/garment/station-words.ts';
 import type { HeadData } from '$lib/ui/head.ts';
 import { pinsMissing } from '$lib/measure/cautions.ts';
 import type { Fitting } from '$lib/server/journal/records.ts';
+import { randomKey } from '$lib/ui/outbox/random-key.ts';
 import { redirect } from '@sveltejs/kit';
 import { closeFitting, countPins } from './close.ts';
 import { foundFitting } from './found-fitting.ts';
@@ -74,6 +75,7 @@ export const load: PageServerLoad = async ({ locals: { journal }, params, url, p
 		table: fitting.kind === 'table',
 		revision: fitting.revision,
 		wholeRevision: fitting.wholeRevision,
+		drawn: randomKey(),
 		notes: fittingNotes(page, fitting, journal.version(page.garment.id, fitting.on)!.draft, unit),
 		steps: stepsTold(journal.steps(fitting.id), preview.before, unit),
 		hands: hands.heard,
@@ -100,9 +102,9 @@ function missing({ pinsIn, pinsOut }: Fitting): string | undefined {
 	return pinsIn === null || pinsOut === null ? undefined : pinsMissing(pinsIn, pinsOut);
 }
 
-/** What the address says; the name of an action is no field. */
+/** What the address says; the name of an action is no field, nor is the key of the page that a form was on. */
 function typedIn(url: URL): Typed {
-	return Object.fromEntries([...url.searchParams].filter(([name]) => !name.startsWith('/')));
+	return Object.fromEntries([...url.searchParams].filter(([name]) => !name.startsWith('/') && name !== 'drawn'));
 }
 
 export const actions: Actions = {

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { typedIn, type Typed } from '$lib/server/http/form.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
@@ -12,7 +13,10 @@ import type { RequestEvent } from './$types';
 /** Which of the page's forms is answered; the others stay as they are. */
 export type Which = 'keep' | 'order' | 'steps' | 'observe' | 'verdict' | 'pins' | 'close';
 
-/** What was sent, and the unit that its lengths are written in; `came`: what it came to, if it was sent and kept before. */
+/**
+ * What was sent, and the unit that its lengths are in; `came`: what it came to, if it was sent and kept before, with the same key or
+ * word for word from the same page.
+ */
 export async function asked({
 	request,
 	cookies,
@@ -20,17 +24,31 @@ export async function asked({
 }: RequestEvent): Promise<{ typed: Typed; unit: Unit; came: string | undefined }> {
 	const unit = cookies.get(unitCookie) === 'cm' ? 'cm' : 'in';
 	const typed = inUnit(typedIn(await request.formData()), unit);
-	const came = typed.once ? locals.journal.cameTo(typed.once) : undefined;
+	const [came] = keysOf(typed).flatMap((key) => locals.journal.cameTo(key) ?? []);
 	return { typed, unit, came };
 }
 
-/** Does what a form asks: once for each key, where its browser gave it one. */
+/** Does what a form asks: once for each key. */
 export function doneOnce<T extends { readonly id: string }, C>(
 	journal: Journal,
-	{ once = '' }: Typed,
+	typed: Typed,
 	act: () => Answer<T, C>
 ): Answer<{ readonly id: string }, C> {
-	return once === '' ? act() : journal.once(once, act);
+	const once = keysOf(typed).reduceRight<() => Answer<{ readonly id: string }, C>>(
+		(inner, key) => () => journal.once(key, inner),
+		act
+	);
+	return once();
+}
+
+/**
+ * What a form is known by when it is sent again: the key that its browser gave it, and what it says word for word with the key of the
+ * page that it was drawn on. A button is pressed twice before its page has come to life, or where it has no script.
+ */
+function keysOf({ once = '', drawn = '', inHand: _, ...said }: Typed): readonly string[] {
+	const words = JSON.stringify([drawn, ...Object.entries(said).sort(([a], [b]) => (a < b ? -1 : 1))]);
+	const same = drawn === '' ? '' : createHash('sha256').update(words).digest('hex');
+	return [once, same].filter((key) => key !== '');
 }
 
 /** A form of the page that was wrong: what was typed is kept, every field has its sentence. */
