@@ -6,7 +6,7 @@ import { asksToSignIn, wasKept } from './answered.ts';
 import type { Keeping } from './hold-hand.ts';
 import { nameOfHand } from './same-hand.ts';
 import type { Outbox } from './outbox.svelte.ts';
-import type { OnItsWay } from './stay-until-kept.ts';
+import type { FormSent } from './stay-until-kept.ts';
 
 export interface PostOptions {
 	/** What it says, for the list of what was not sent yet: “took in the side seam”; where its buttons ask several things, for each. */
@@ -42,7 +42,7 @@ interface Receivers {
 	/** Reads the page again, where it stays. */
 	readonly reread: () => Promise<void>;
 	/** Told that a form is sent: one does not go on from the page until it is done. */
-	readonly sent: () => OnItsWay;
+	readonly sent: () => FormSent;
 }
 
 /**
@@ -77,7 +77,7 @@ export function postForm(form: HTMLFormElement, options: PostOptions, receivers:
 	async function send(
 		action: string,
 		fields: Readonly<Record<string, string>>,
-		way: OnItsWay,
+		way: FormSent,
 		keeping?: KeepingShown
 	): Promise<void> {
 		const { later, anew = false, goesOn } = now;

@@ -1,7 +1,7 @@
 import { beforeNavigate, goto } from '$app/navigation';
 
 /** A form that is on its way. */
-export interface OnItsWay {
+export interface FormSent {
 	/** It is answered, or waits. Answers what leaves the page, where that was asked for meanwhile: nothing is to be shown of it there. */
 	readonly done: (mayGo: boolean) => (() => unknown) | undefined;
 }
@@ -10,8 +10,8 @@ export interface OnItsWay {
  * Lets one go on from a page to another only when what was sent from it is answered, or waits in the browser: what is gone to would
  * not have it, and would not say so. Where it is refused the page stays, and says why. Answers what is called when a form is sent.
  */
-export function stayUntilKept(place: string, isHere: () => boolean): () => OnItsWay {
-	const sent = new Set<OnItsWay>();
+export function stayUntilKept(place: string, isHere: () => boolean): () => FormSent {
+	const sent = new Set<FormSent>();
 	/** The last that was asked for. */
 	let go: (() => unknown) | undefined;
 	beforeNavigate(({ to, willUnload, delta, cancel }) => {
@@ -20,7 +20,7 @@ export function stayUntilKept(place: string, isHere: () => boolean): () => OnIts
 		go = () => (delta === undefined ? goto(to.url, { invalidateAll: true }) : history.go(delta));
 	});
 	return () => {
-		const form: OnItsWay = {
+		const form: FormSent = {
 			done(mayGo) {
 				// Said once; what comes after it is the page’s.
 				if (!sent.delete(form)) return undefined;
