@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { typedIn, type Typed } from '$lib/server/http/form.ts';
 import type { Unit } from '$lib/measure/units.ts';
 import { unitCookie } from '$lib/ui/cookies.ts';
@@ -8,6 +7,7 @@ import { fail, redirect } from '@sveltejs/kit';
 import type { Answer, Refusal, Stale } from '$lib/server/journal/answer.ts';
 import type { Journal } from '$lib/server/journal/journal.ts';
 import { notKept } from '$lib/server/http/form.ts';
+import { sameWords } from '$lib/server/http/same-words.ts';
 import type { RequestEvent } from './$types';
 
 /** Which of the page's forms is answered; the others stay as they are. */
@@ -45,10 +45,8 @@ export function doneOnce<T extends { readonly id: string }, C>(
  * What a form is known by when it is sent again: the key that its browser gave it, and what it says word for word with the key of the
  * page that it was drawn on. A button is pressed twice before its page has come to life, or where it has no script.
  */
-function keysOf({ once = '', drawn = '', inHand: _, ...said }: Typed): readonly string[] {
-	const words = JSON.stringify([drawn, ...Object.entries(said).sort(([a], [b]) => (a < b ? -1 : 1))]);
-	const same = drawn === '' ? '' : createHash('sha256').update(words).digest('hex');
-	return [once, same].filter((key) => key !== '');
+function keysOf({ once = '', inHand: _, ...said }: Typed): readonly string[] {
+	return [once, said.drawn ? sameWords(said) : ''].filter((key) => key !== '');
 }
 
 /** A form of the page that was wrong: what was typed is kept, every field has its sentence. */
