@@ -66,6 +66,7 @@ test('seam first or act first, changed, put earlier, left out, taken up again an
 	await page.getByRole('link', { name: /Let out a seam/ }).click();
 	await howMuch(page, 'Neck').fill('1/8');
 	await keep(page, 1);
+	await expect(pinned(page)).toContainText('let out 1/8″ at the neck');
 	await page.goto(`${fitting}?act=moved-seam&seam=side-back&way=in`);
 	await howMuch(page, 'Waist line').fill('1/8');
 	await keep(page, 2);
@@ -155,6 +156,7 @@ test('a seam let out farther than the toile has cloth is asked about, at the fit
 	await page.getByRole('button', { name: 'Show the line' }).click();
 	await expect(page.getByText(/Patched with a strip\?/).first()).toBeVisible();
 	await keep(page, 1);
+	await expect(pinned(page)).toContainText('let out');
 	await page.goto(`${fitting}/carry`);
 	await expect(page.getByText(/Patched with a strip\?/).first()).toBeVisible();
 });
@@ -337,6 +339,7 @@ test('carried to paper: a query settled by an alteration, another left with its 
 	await page.goto(`${fitting}?act=let-out&seam=side-back`);
 	await howMuch(page, 'Hem').fill('1/2');
 	await keep(page, 1);
+	await expect(pinned(page)).toContainText('let out');
 	await page.goto(`${fitting}/carry`);
 	const late = await context.newPage();
 	await late.goto(`${fitting}/carry`);

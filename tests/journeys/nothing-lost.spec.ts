@@ -174,6 +174,7 @@ test('what was done is undone and done again, by its name', async ({ page, reque
 	await page.goto(`${fitting}?act=took-in&seam=side`);
 	await howMuch(page, 'Waist line').fill('1/4');
 	await keep(page, 1);
+	await expect(pinned(page)).toHaveText([/Side seam/]);
 	await page.goto(`${fitting}?act=let-out&seam=shoulder`);
 	await howMuch(page, 'Neck').fill('1/8');
 	await keep(page, 2);
