@@ -93,21 +93,27 @@ for (const by of ['its own address', 'the fitting'])
 		expect(await again.evaluate(() => localStorage.length)).toBe(0);
 	});
 
-test('what is kept as one goes on to carry is there when it is carried, and is waited for @scripting', async ({
-	page,
-	request
-}) => {
-	const fitting = await beginFitting(page, request, server.address());
+/** One is kept, the next of this amount is on its way when one goes on to carry; answers what lets it arrive. */
+async function goOnWhileItIsKept(page: Page, amount: string): Promise<() => void> {
 	await alive(page);
 	await takeIn(page, 'Side seam', '1/4');
 	await keepButton(page).click();
 	await expect(pinned(page)).toHaveCount(1);
-	await takeIn(page, 'Side-back seam', '1/8');
+	await takeIn(page, 'Side-back seam', amount);
 	const letGo = await heldBack(page, 'POST');
 	const sent = asked(page, 'POST');
 	await keepButton(page, 2).click();
 	await sent;
 	await page.getByRole('link', { name: 'Carry to paper' }).click();
+	return letGo;
+}
+
+test('what is kept as one goes on to carry is there when it is carried, and is waited for @scripting', async ({
+	page,
+	request
+}) => {
+	const fitting = await beginFitting(page, request, server.address());
+	const letGo = await goOnWhileItIsKept(page, '1/8');
 	await page.waitForTimeout(500);
 	expect(page.url()).toContain(fitting);
 	expect(page.url()).not.toContain('/carry');
@@ -121,16 +127,7 @@ test('what is kept as one goes on to carry is there when it is carried, and is w
 
 test('one does not go on from what is refused: the page stays and says why @scripting', async ({ page, request }) => {
 	const fitting = await beginFitting(page, request, server.address());
-	await alive(page);
-	await takeIn(page, 'Side seam', '1/4');
-	await keepButton(page).click();
-	await expect(pinned(page)).toHaveCount(1);
-	await takeIn(page, 'Side-back seam', '1/0');
-	const letGo = await heldBack(page, 'POST');
-	const sent = asked(page, 'POST');
-	await keepButton(page, 2).click();
-	await sent;
-	await page.getByRole('link', { name: 'Carry to paper' }).click();
+	const letGo = await goOnWhileItIsKept(page, '1/0');
 	letGo();
 	await expect(howMuch(page)).toBeFocused();
 	await expect(page.getByText('Nothing can be divided by 0').first()).toBeVisible();

@@ -42,6 +42,8 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 	let timer: ReturnType<typeof setTimeout> | undefined;
 	/** Whether the screen shows the close look. */
 	let narrow = $state(true);
+	/** In this page’s unit, whatever page they were typed on. */
+	const ours = (fields: Typed) => inUnit(fields, untrack(sent).ground.unit);
 	const kept = $derived(live?.keptView(sent().ground, waiting()));
 	const steps = stepping();
 	const whole = $derived.by((): FittingView => {
@@ -110,7 +112,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		clearTimeout(timer);
 		const cameBack = type === 'enter' ? refused : undefined;
 		if (cameBack) timer = setTimeout(follow, quiet);
-		typed = inUnit((page.state.typed as Typed | undefined) ?? cameBack ?? sent().view.typed, sent().ground.unit);
+		typed = ours((page.state.typed as Typed | undefined) ?? cameBack ?? sent().view.typed);
 		past = [];
 		future = [];
 	});
@@ -120,7 +122,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		if (shown === undefined || shown === stamped) return;
 		clearTimeout(timer);
 		stamped = shown;
-		typed = inUnit(shown, untrack(sent).ground.unit);
+		typed = ours(shown);
 	});
 	let stamped: Typed | undefined;
 
@@ -154,7 +156,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		follow();
 		remember();
 		field = '';
-		typed = inUnit(next, sent().ground.unit);
+		typed = ours(next);
 		stamped = typed;
 		pushState(address(), state());
 	}
@@ -196,7 +198,7 @@ export function handState(sent: () => Sent, waiting: () => readonly GroundAltera
 		change,
 		/** What was in the hand before, on another page or while this one was read again: no step. */
 		takeUp(next: Typed) {
-			put(inUnit(next, sent().ground.unit));
+			put(ours(next));
 			clearTimeout(timer);
 			timer = setTimeout(follow, quiet);
 		},

@@ -71,3 +71,7 @@ export function canStillBeKept({ action, answer }: Unsent): boolean {
 	const { status, revision } = answer;
 	return revision !== undefined || status >= 500 || (status === 404 && /\?\/(keep|observe)\b/.test(action));
 }
+
+/** Whether it is a hand that was wrong, which can be put right where it was typed. */
+export const canBePutRight = ({ action, answer }: Unsent): boolean =>
+	answer?.status === 400 && /\?\/keep\b/.test(action);
